@@ -1,0 +1,10 @@
+# Writes the embedded files into one source file as raw strings; made anew when any of them changes.
+set(body "#include \"core/words/embedded.h\"\n\nnamespace ribwright {\n\nconst std::vector<EmbeddedFile>& embeddedFiles() {\n  static const std::vector<EmbeddedFile> files = {\n")
+foreach(name ${embedded})
+  set(path ${CMAKE_SOURCE_DIR}/resources/${name})
+  set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${path})
+  file(READ ${path} text)
+  string(APPEND body "      {\"${name}\", R\"EMBEDDED(${text})EMBEDDED\"},\n")
+endforeach()
+string(APPEND body "  };\n  return files;\n}\n\n}  // namespace ribwright\n")
+file(CONFIGURE OUTPUT ${embedded_cpp} CONTENT "@body@" @ONLY)
