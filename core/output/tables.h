@@ -1,0 +1,39 @@
+// The tables that leave the program for spreadsheets, suppliers and the site. The unit stands in the header: _in, _ft,
+// _sqft and _lb, or _mm, _m, _m2 and _kg. Columns are a contract: new ones are added at the right.
+#pragma once
+
+#include <string>
+
+#include "core/checks/finding.h"
+#include "core/output/csv.h"
+#include "core/plan/plan.h"
+#include "core/units/length_text.h"
+
+namespace ribwright {
+
+// What to order, one line a profile, thickness, colour and length. `length` carries a unit mark so that no spreadsheet
+// makes a date of it; area = cover x length x quantity; marks in hanging order, a space between them.
+Table sheetOrderTable(const Plan& plan, UnitSystem units);
+
+// Every piece, wall by wall in hanging order. left, right: the metal's extent in u; bottom, edges: z; low and high are
+// of the top edge.
+Table pieceTable(const Plan& plan, UnitSystem units);
+
+// Every corner of every piece: ring 0 outer, 1 ... inner; corners from 1, clockwise as the sheet lies face up. The
+// outer ring begins at the bottom of the starting edge, an inner one at its lowest corner nearest that edge. x from the
+// piece's starting metal edge, y from its lowest end.
+Table cutTable(const Plan& plan, UnitSystem units);
+
+// The plan's findings in their order. Lengths within the words are in `style`.
+Table findingTable(const Plan& plan, const LengthStyle& style);
+
+// "stop", "look", "note": as in the table's column.
+std::string gradeWord(Grade grade);
+
+// The three sentences of a finding.
+struct FindingText {
+  std::string where, why, remedy;
+};
+FindingText findingText(const Finding& finding, const LengthStyle& style);
+
+}  // namespace ribwright
