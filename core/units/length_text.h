@@ -1,9 +1,10 @@
 // Lengths as people write and read them: one parser and one writer for file, screen, table and command line.
 //
-// Understood (decimal sign by LengthStyle): 12' 3-1/2"   12 ft 3.5 in   12-3-1/2   12-3.5   3-1/2 (inches)   147.5   3750 mm   3.75 m
-// "12' - 6"" is drawing style for 12 ft 6 in. + * / and ( ) work; minus subtracts only inside parentheses. A suffix beats the
-// default unit. Dash forms without a unit mark are refused when the default is millimetres. Ambiguous text is refused with a
-// reason, never guessed; nothing is clamped, no sign is dropped. Never looks at the process locale.
+// Understood (decimal sign by LengthStyle): 12' 3-1/2"   12 ft 3.5 in   12-3-1/2   12-3.5   3-1/2 (inches)   147.5 3750
+// mm   3.75 m "12' - 6"" is drawing style for 12 ft 6 in. + * / and ( ) work; minus subtracts only inside parentheses.
+// A suffix beats the default unit. Dash forms without a unit mark are refused when the default is millimetres.
+// Ambiguous text is refused with a reason, never guessed; nothing is clamped, no sign is dropped. Never looks at the
+// process locale.
 #pragma once
 
 #include <string>
@@ -31,15 +32,16 @@ Outcome<std::vector<Length>> parseLengthString(std::string_view text, const Leng
 // The inverse, equal neighbours gathered as n@length.
 std::string lengthStringText(const std::vector<Length>& lengths, const LengthStyle& style);
 
-// Exact text for files: feet and inches to 1/64 in when that is exact and the units are FeetInches, else millimetres with up to
-// six decimals. Decimal sign '.', always a unit mark, so parseLength reads back the same nanometre.
+// Exact text for files: feet and inches to 1/64 in when that is exact and the units are FeetInches, else millimetres
+// with up to six decimals. Decimal sign '.', always a unit mark, so parseLength reads back the same nanometre.
 std::string exactText(Length length, UnitSystem units);
 
-// Text for people: feet-inches rounded half to even to 1/denominator in (a power of two, 1..64), or millimetres rounded to
-// `decimals` (0..6). What is shown parses to what is shown.
+// Text for people: feet-inches rounded half to even to 1/denominator in (a power of two, 1..64), or millimetres rounded
+// to `decimals` (0..6). What is shown parses to what is shown.
 std::string shownText(Length length, const LengthStyle& style, int denominator = 16, int decimals = 0);
 
-// Shortest decimal that reads back the same nanometre: inches with at most 9 decimals, millimetres with at most 6. '.' always.
+// Shortest decimal that reads back the same nanometre: inches with at most 9 decimals, millimetres with at most 6. '.'
+// always.
 std::string decimalInches(Length length);
 std::string decimalMillimetres(Length length);
 
