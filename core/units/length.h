@@ -111,6 +111,7 @@ constexpr Length scaled(Length length, std::int64_t above, std::int64_t below) {
 
 // The nearest multiple of `step`, a tie to the even multiple (ASTM E29). Throws unless step > 0.
 constexpr Length roundTo(Length length, Length step) {
+  if (step <= Length()) throw std::domain_error("length rounded to nothing");
   return step * static_cast<std::int64_t>(roundHalfEven(length.nanometres(), step.nanometres()));
 }
 

@@ -1,10 +1,14 @@
 // Lengths as people write and read them: one parser and one writer for file, screen, table and command line.
 //
-// Understood (decimal sign by LengthStyle): 12' 3-1/2"   12 ft 3.5 in   12-3-1/2   12-3.5   3-1/2 (inches)   147.5 3750
-// mm   3.75 m "12' - 6"" is drawing style for 12 ft 6 in. + * / and ( ) work; minus subtracts only inside parentheses.
-// A suffix beats the default unit. Dash forms without a unit mark are refused when the default is millimetres.
-// Ambiguous text is refused with a reason, never guessed; nothing is clamped, no sign is dropped. Never looks at the
-// process locale.
+// Understood (decimal sign by LengthStyle): 12' 3-1/2"   12 ft 3.5 in   12-3-1/2   12-3.5   3-1/2 (inches)   147.5   3750 mm   3.75 m
+// "12' - 6"" is drawing style for 12 ft 6 in. + * / and ( ) work; minus subtracts only inside parentheses, with a space on both
+// sides wherever it could also join ((12' - 6") is 11 ft 6 in). A sign in front makes the value negative. A suffix beats the
+// default unit. Dash forms without a unit mark are refused when the default is millimetres. Ambiguous text is refused with a
+// reason, never guessed; nothing is clamped, no sign is dropped. Never looks at the process locale.
+// Arithmetic is exact and rounded once, half to even, to the nanometre (ASTM E29 section 6). A typed decimal of inches or feet
+// is read to the nearest nanometre when it has at most nine decimals, as tables print them; one that is finer, or a metric one
+// that is no whole nanometre, is refused.
+// Errors: one Fault with an empty place, its message quoting the text.
 #pragma once
 
 #include <string>
@@ -27,7 +31,8 @@ struct LengthStyle {
 Outcome<Length> parseLength(std::string_view text, const LengthStyle& style);
 
 // A string of bays or girt spacings in one field: 20', 4@25', 20'   (also a pasted column of numbers, one a line).
-// With a decimal comma the separator is ';' or a new line.
+// With a decimal comma the separator is ';' or a new line; else also ','. A blank text holds no lengths; a blank between two
+// separators is refused. At most 10 000 lengths. Each unreadable item is a fault of its own: item 2: "4x" is no length; ...
 Outcome<std::vector<Length>> parseLengthString(std::string_view text, const LengthStyle& style);
 // The inverse, equal neighbours gathered as n@length.
 std::string lengthStringText(const std::vector<Length>& lengths, const LengthStyle& style);

@@ -37,6 +37,8 @@ std::string decimalDigits(Int128 count, int decimals, char sign) {
   return text + sign + std::string(static_cast<std::size_t>(decimals) - behind.size(), '0') + behind;
 }
 
+std::string signedDigits(bool negative, const std::string& text) { return negative ? '-' + text : text; }
+
 // 'pieces' of 1/denominator in, as a tape reads them: 12' 3-1/2"   12' 0-1/2"   3-1/2"   1/2"   0"
 std::string tapeText(Int128 pieces, Int128 denominator) {
   std::string text = pieces < 0 ? "-" : "";
@@ -56,7 +58,7 @@ std::string tapeText(Int128 pieces, Int128 denominator) {
 
 std::string millimetreText(Int128 nanometres, int decimals, char sign) {
   const Int128 count = roundHalfEven(nanometres, powerOfTen(6 - decimals));
-  return (count < 0 ? "-" : "") + decimalDigits(count < 0 ? -count : count, decimals, sign);
+  return signedDigits(count < 0, decimalDigits(count < 0 ? -count : count, decimals, sign));
 }
 
 }  // namespace
@@ -88,7 +90,7 @@ std::string decimalInches(Length length) {
     count = roundHalfEven(size * powerOfTen(decimals), kInch);
     if (roundHalfEven(count * kInch, powerOfTen(decimals)) == size) break;
   }
-  return (nanometres < 0 ? "-" : "") + decimalDigits(count, decimals, '.');
+  return signedDigits(nanometres < 0, decimalDigits(count, decimals, '.'));
 }
 
 std::string decimalMillimetres(Length length) { return millimetreText(length.nanometres(), 6, '.'); }
