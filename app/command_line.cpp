@@ -1,0 +1,194 @@
+#include "app/command_line.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <system_error>
+#include <utility>
+
+#include "app/nearest.h"
+
+namespace ribwright {
+namespace {
+
+using Command = Request::Command;
+
+template <class Value>
+using Named = std::vector<std::pair<std::string, Value>>;
+
+const Named<Command> commands = {{"packet", Command::Packet}, {"order", Command::Order}, {"check", Command::Check}};
+const Named<UnitSystem> unitSystems = {{"ft-in", UnitSystem::FeetInches}, {"mm", UnitSystem::Millimetres}};
+const std::vector<std::string> paperNames = {"letter", "tabloid", "a4", "a3"};
+const std::vector<std::string> valueOptions = {"--to", "--units", "--paper"};
+const std::vector<std::string> options = {"--to", "--units", "--paper", "--help", "--version"};
+
+bool holds(const std::vector<std::string>& words, const std::string& word) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+template <class Value>
+std::vector<std::string> namesOf(const Named<Value>& named) {
+  std::vector<std::string> names;
+  for (const auto& [name, value] : named) names.push_back(name);
+  return names;
+}
+
+template <class Value>
+std::optional<Value> valueOf(const Named<Value>& named, const std::string& name) {
+  const auto found = std::find_if(named.begin(), named.end(), [&](const auto& entry) { return entry.first == name; });
+  if (found == named.end()) return std::nullopt;
+  return found->second;
+}
+
+// "packet, order or check"
+std::string oneOf(const std::vector<std::string>& names) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+    text += names[i];
+  }
+  return text;
+}
+
+Fault unknown(const std::string& word, const std::string& what, const std::vector<std::string>& known) {
+  const auto nearest = nearestWord(word, known);
+  if (nearest) return {word, "is no " + what + "; did you mean " + *nearest + "?"};
+  return {word, "is no " + what + "; write " + oneOf(known)};
+}
+
+// Words of the command line in the order they were written.
+class Reading {
+ public:
+  explicit Reading(const std::vector<std::string>& words) : words_(words) {}
+
+  Outcome<Request> request() {
+    while (!fault_ && next_ < words_.size()) readWord();
+    if (!fault_ && asked_) return Request{*asked_, {}, {}, {}, {}};
+    if (!fault_) settleCommand();
+    if (!fault_) checkFit();
+    if (fault_) return *fault_;
+    return request_;
+  }
+
+ private:
+  void readWord() {
+    const std::string word = words_[next_++];
+    if (onlyPlaces_ || !word.starts_with("-") || word == "-") {
+      places_.push_back(word);
+    } else if (word == "--") {
+      onlyPlaces_ = true;
+    } else {
+      readOption(word);
+    }
+  }
+
+  void readOption(const std::string& word) {
+    const auto equals = word.find('=');
+    const std::string name = word.substr(0, equals);
+    const bool joined = equals != std::string::npos;
+    if (!holds(options, name)) {
+      fault_ = unknown(name, "option", options);
+    } else if (!holds(valueOptions, name)) {
+      if (joined) fault_ = Fault{word, "wants nothing after it; write " + name};
+      if (!asked_) asked_ = name == "--help" ? Command::Help : Command::Version;
+    } else if (holds(given_, name)) {
+      fault_ = Fault{name, "is there twice; write it once"};
+    } else if (!joined && (next_ == words_.size() || words_[next_].starts_with("--"))) {
+      fault_ = Fault{name, "wants a value after it: " + wanted(name)};
+    } else {
+      given_.push_back(name);
+      take(name, joined ? word.substr(equals + 1) : words_[next_++]);
+    }
+  }
+
+  static std::string wanted(const std::string& name) {
+    if (name == "--units") return oneOf(namesOf(unitSystems));
+    if (name == "--paper") return oneOf(paperNames);
+    return "the folder to write into";
+  }
+
+  void take(const std::string& name, const std::string& value) {
+    if (name == "--to") {
+      request_.directory = value;
+      if (value.empty()) fault_ = Fault{name, "wants " + wanted(name) + ", and it is empty"};
+    } else if (name == "--units") {
+      request_.units = valueOf(unitSystems, value);
+      if (!request_.units) fault_ = Fault{name, "\"" + value + "\" is no system of units; write " + wanted(name)};
+    } else {
+      request_.paper = paperNamed(value);
+      if (!request_.paper) fault_ = Fault{name, "\"" + value + "\" is no paper size; write " + wanted(name)};
+    }
+  }
+
+  // The first word is a command, or a job for the window.
+  void settleCommand() {
+    if (places_.empty()) return;
+    if (const auto command = valueOf(commands, places_.front())) {
+      request_.command = *command;
+      places_.erase(places_.begin());
+    } else if (places_.size() > 1 || !looksLikeFile(places_.front())) {
+      fault_ = unknown(places_.front(), "command", namesOf(commands));
+      return;
+    }
+    if (!places_.empty()) request_.job = places_.front();
+    if (places_.size() > 1) fault_ = Fault{places_[1], "is one word too many; only one job at a time"};
+  }
+
+  static bool looksLikeFile(const std::string& word) {
+    std::error_code ignored;  // what cannot be asked for is no file
+    return word.find_first_of("./") != std::string::npos || std::filesystem::exists(word, ignored);
+  }
+
+  void checkFit() {
+    const std::string name = commandName();
+    if (request_.command != Command::Window && request_.job.empty())
+      fault_ = Fault{name, "wants a job file after it"};
+    else if (request_.command == Command::Packet && request_.directory.empty())
+      fault_ = Fault{name, "wants --to and the folder to write into"};
+    else if (request_.command != Command::Packet && !request_.directory.empty())
+      fault_ = Fault{"--to", "goes with packet alone"};
+    else if (request_.command != Command::Packet && request_.paper)
+      fault_ = Fault{"--paper", "goes with packet alone"};
+    else if (request_.command == Command::Window && request_.units)
+      fault_ =
+          Fault{"--units", "goes with " + oneOf(namesOf(commands)) + "; in the window choose the job's units there"};
+  }
+
+  std::string commandName() const {
+    for (const auto& [name, command] : commands)
+      if (command == request_.command) return name;
+    return "";
+  }
+
+  const std::vector<std::string>& words_;
+  std::size_t next_ = 0;
+  bool onlyPlaces_ = false;
+  std::vector<std::string> places_, given_;
+  std::optional<Command> asked_;
+  std::optional<Fault> fault_;
+  Request request_;
+};
+
+}  // namespace
+
+Outcome<Request> readCommandLine(const std::vector<std::string>& words) { return Reading(words).request(); }
+
+PaperSize usualPaper(UnitSystem units) { return units == UnitSystem::FeetInches ? PaperSize::Letter : PaperSize::A4; }
+
+std::string helpText() {
+  return R"(Ribwright lays out the wall cladding of steel buildings.
+
+  ribwright [JOB]                  the window
+  ribwright packet JOB --to DIR    tables, elevations and findings into DIR; deletes nothing there
+  ribwright order JOB              the sheet order as CSV on standard output
+  ribwright check JOB              findings, one a line
+
+  --units ft-in|mm                 units of tables and pages (usual: the job's own)
+  --paper letter|tabloid|a4|a3     paper of the packet (usual: letter, or a4 in millimetres)
+  --help, --version
+
+Exit: 0 done and nothing stops; 1 done, but some finding is a stop; 2 the job cannot be read or
+the command is wrong.
+)";
+}
+
+}  // namespace ribwright
