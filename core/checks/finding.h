@@ -13,14 +13,16 @@ enum class Grade { Stop, Look, Note };  // wrong if built as shown; wants a look
 
 struct Finding {
   Grade grade = Grade::Look;
-  std::string id;    // "narrow-rip"; never translated
-  std::string wall;  // letter, or empty
-  std::string mark;  // piece, opening, girt; or empty
-  WordValues values;  // what the words name
+  std::string id;      // "narrow-rip"; never translated
+  std::string wall;    // letter, or empty
+  std::string mark;    // piece, opening, girt; or empty
+  WordValues values;   // what the words name
   std::string source;  // "UFGS 07413 3.1.1.1", "common practice" ...
 
   // Stable under edits elsewhere: id, wall and mark. What silencing goes by.
   std::string key() const;
+  // What its words name: the values, and {wall} and {mark}.
+  WordValues said() const;
   bool operator==(const Finding&) const = default;
 };
 

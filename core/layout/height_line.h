@@ -2,8 +2,8 @@
 //
 // heightAt is the only place where a sloped height is rounded: measured from the segment's lower end,
 //   z = zLow + roundHalfEven((zHigh - zLow) * |u - uLow| / |uHigh - uLow|)
-// through 128 bits, so that a wall moved or mirrored gives the same heights moved or mirrored. Beyond its ends a line goes
-// straight on. Two vertices at one u are a step; then `side` says which of the two heights is meant.
+// through 128 bits, so that a wall moved or mirrored gives the same heights moved or mirrored. Beyond its ends a line
+// goes straight on. Two vertices at one u are a step; then `side` says which of the two heights is meant.
 #pragma once
 
 #include <optional>
@@ -15,7 +15,7 @@ namespace ribwright {
 
 struct FaceVertex {
   Length u, z;
-  bool operator==(const FaceVertex&) const = default;
+  auto operator<=>(const FaceVertex&) const = default;
 };
 
 enum class Beside { Left, Right };  // the height just left of a place, or just right of it
@@ -28,18 +28,17 @@ class HeightLine {
   static HeightLine level(Length z);
 
   Length heightAt(Length u, Beside side) const;
-  // Index of the segment that holds just left or just right of u; segments that are one level run, or one slope, differ in index.
+  // Index of the segment that holds just left or just right of u; segments that are one level run, or one slope, differ
+  // in index.
   int segmentAt(Length u, Beside side) const;
   const std::vector<FaceVertex>& vertices() const { return vertices_; }
   bool isLevelAt(Length u, Beside side) const;
   // Seen in a mirror: u becomes width - u.
   HeightLine mirrored(Length width) const;
   HeightLine raised(Length by) const;
+  HeightLine moved(Length along) const;
   Length highest(Length from, Length to) const;
   Length lowest(Length from, Length to) const;
-  // Where the line passes through height z between from and to, without vertices; rounded half to even.
-  std::vector<Length> crossings(Length z, Length from, Length to) const;
-
   bool operator==(const HeightLine&) const = default;
 
  private:

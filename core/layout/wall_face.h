@@ -13,11 +13,11 @@ namespace ribwright {
 
 struct WallFace {
   std::string letter;
-  Length width;             // u runs from 0 to width
-  HeightLine steel;         // z of the steel line (outside top of eave purlin or rake angle)
-  HeightLine top;           // z where sheets end: steel less hold-down
-  HeightLine bottom;        // z where sheets end at the bottom
-  HeightLine concrete;      // z of the concrete (0, or the steps of the base)
+  Length width;                  // u runs from 0 to width
+  HeightLine steel;              // z of the steel line (outside top of eave purlin or rake angle)
+  HeightLine top;                // z where sheets end: steel less hold-down
+  HeightLine bottom;             // z where sheets end at the bottom
+  HeightLine concrete;           // z of the concrete (0, or the steps of the base)
   std::optional<PlanLine> line;  // place in the plan; absent for a free wall without one
   std::optional<Length> ridge;   // u of the highest inner vertex of the steel line, where both sides fall
   bool operator==(const WallFace&) const = default;

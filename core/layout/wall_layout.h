@@ -1,5 +1,5 @@
-// What follows for one wall: which way it hangs, its sheets, pieces and cuts. Everything here is in the wall face seen from
-// outside (u to the right from the left corner, z up from the top of concrete), in exact lengths.
+// What follows for one wall: which way it hangs, its sheets, pieces and cuts. Everything here is in the wall face seen
+// from outside (u to the right from the left corner, z up from the top of concrete), in exact lengths.
 #pragma once
 
 #include <optional>
@@ -63,35 +63,37 @@ struct Piece {
 
 // One sheet of the run, before openings divide it.
 struct Module {
-  int number = 0;           // hanging number over the wall: 1, 2 ... as in the mark
-  Length startLine;         // u of its module line at the starting side
-  Length leadLine;          // u of the next module line
+  int number = 0;                // hanging number over the wall: 1, 2 ... as in the mark
+  Length startLine;              // u of its module line at the starting side
+  Length leadLine;               // u of the next module line
   Length metalLeft, metalRight;  // u of its metal edges, cut to the wall and its reach
-  bool hung = false;        // a fact from site
+  bool hung = false;             // a fact from site
   bool translucent = false;
-  bool tiered = false;      // laps end over end
+  bool tiered = false;                           // laps end over end
   bool startRipped = false, leadRipped = false;  // factory edge cut away at that side
 };
 
 // One run of sheets: from corner to corner, or to an expansion joint, in one band.
 struct SheetRun {
-  int band = 0;             // index into Wall::bands
-  Length left, right;       // u limits of the run: corners or joints
-  Length offset;            // from the start corner to the first module line, 0 <= offset < cover
+  int band = 0;                // index into Wall::bands
+  Length left, right;          // u limits of the run: corners or joints
+  Length offset;               // from the start corner to the first module line, 0 <= offset < cover
   Length faceLeft, faceRight;  // u limits of what is sheeted: left and right, grown where metal reaches around a corner
-  HeightLine bottom, top;   // of the wall
+  bool startFollowed = true;   // the start rule had what it goes by; otherwise the run starts flush
+  HeightLine bottom, top;      // of the wall
   std::optional<Length> floor, ceiling;  // band limits that clamp bottom and top
-  std::vector<Length> lapEnds;  // z of upper sheets' lower ends where sheets lap end over end, rising
-  std::vector<Module> modules;  // in hanging order
-  // Exact account of this run: pieces = net + laps, net = face - cut, uncovered = net face without a sheet (0 unless facts
-  // from site left a gap).
+  std::vector<Length> lapEnds;           // z of upper sheets' lower ends where sheets lap end over end, rising
+  std::vector<Module> modules;           // in hanging order
+  // Exact account of this run: pieces = net + laps, net = face - cut, uncovered = net face without a sheet (0 unless
+  // facts from site left a gap).
   Area face, cut, net, laps, pieces, uncovered;
 };
 
 // An opening's or penetration's cut region: what no sheet may cover.
 struct CutRegion {
-  std::string id;           // of the opening or penetration
+  std::string id;  // of the opening or penetration
   bool penetration = false;
+  bool round = false;  // then lower and upper are its polygon, and no leg beside it is cut away
   bool reachesFloor = false;
   Length left, right;       // u
   Length bottom, top;       // z of its box (bottom means nothing when it reaches the floor)

@@ -17,8 +17,8 @@ std::string gradeWord(Grade grade) {
 FindingText findingText(const Finding& finding, const LengthStyle& style) {
   const Words& words = Words::of("en");
   const std::string id = "finding." + finding.id;
-  return {words.say(id + ".where", finding.values, style), words.say(id + ".why", finding.values, style),
-          words.say(id + ".do", finding.values, style)};
+  return {words.say(id + ".where", finding.said(), style), words.say(id + ".why", finding.said(), style),
+          words.say(id + ".do", finding.said(), style)};
 }
 
 Table findingTable(const Plan& plan, const LengthStyle& style) {

@@ -24,7 +24,8 @@ class Words {
   // The shipped words of a language ("en"); throws std::runtime_error for one that is not shipped.
   static const Words& of(std::string_view language);
 
-  // The text of `id` with its values put in; lengths in `style` (1/16 in, or whole millimetres where exact, else one decimal).
+  // The text of `id` with its values put in; lengths in `style` (1/16 in, or whole millimetres where exact, else one
+  // decimal).
   std::string say(std::string_view id, const WordValues& values, const LengthStyle& style) const;
   bool knows(std::string_view id) const;
   std::vector<std::string> ids() const;

@@ -1,0 +1,98 @@
+#include "core/checks/findings_of.h"
+
+#include <algorithm>
+
+#include "core/checks/wall_look.h"
+#include "core/layout/hang_direction.h"
+
+namespace ribwright {
+
+WallLook::WallLook(const Job& ofJob, const Wall& ofWall, const WallLayout& ofLayout)
+    : job(ofJob), wall(ofWall), layout(ofLayout) {
+  for (const SheetRun& run : layout.runs) {
+    RunLook one;
+    one.run = &run;
+    const std::string& id = wall.bands[static_cast<std::size_t>(run.band)].profile;
+    one.profile =
+        &*std::find_if(job.profiles.begin(), job.profiles.end(), [&](const Profile& p) { return p.id == id; });
+    one.section = sectionOf(*one.profile);
+    one.frame = {run.left, run.right, layout.direction.hand};
+    one.lowest = run.band == 0;
+    runs.push_back(std::move(one));
+  }
+}
+
+Finding WallLook::finding(Grade grade, std::string id, std::string mark, WordValues values, std::string source) const {
+  return {grade, std::move(id), wall.letter, std::move(mark), std::move(values), std::move(source)};
+}
+
+std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout) {
+  static constexpr std::pair<const char*, WallCheck> checks[] = {
+      {"statements", checkStatements}, {"hung sheets", checkHungSheets}, {"openings", checkOpeningPlaces},
+      {"jambs", checkJambs},           {"run ends", checkRunEnds},       {"pieces", checkPieces},
+      {"supports", checkSupports},     {"lower ends", checkLowerEnds},
+  };
+  const WallLook look(job, wall, layout);
+  std::vector<Finding> findings;
+  for (const auto& [name, check] : checks) {
+    try {
+      check(look, findings);
+    } catch (const std::exception& error) {
+      findings.push_back(look.finding(Grade::Stop, "check-failed", name,
+                                      {{"check", std::string(name)}, {"error", std::string(error.what())}}, ""));
+    }
+  }
+  return findings;
+}
+
+Finding notLaidOut(const Wall& wall, const Fault& fault) {
+  return {Grade::Stop, "wall-not-laid-out", wall.letter, "", {{"fault", oneLine(fault)}}, ""};
+}
+
+namespace {
+
+bool hasWall(const Job& job, const std::string& mark) {
+  return std::any_of(job.walls.begin(), job.walls.end(), [&](const Wall& wall) {
+    return mark.starts_with(wall.letter) && mark.size() > wall.letter.size() &&
+           mark.find_first_not_of("0123456789", wall.letter.size()) == std::string::npos;
+  });
+}
+
+void checkCorners(const Job& job, std::vector<Finding>& findings) {
+  const std::size_t corners = job.building.outline.size();
+  const auto wallAt = [&](std::size_t edge) {
+    const std::string letter(1, static_cast<char>('A' + static_cast<int>(edge)));
+    return std::find_if(job.walls.begin(), job.walls.end(), [&](const Wall& wall) { return wall.letter == letter; });
+  };
+  for (std::size_t edge = 0; edge < corners && corners >= 3 && corners <= 26; ++edge) {
+    const auto wall = wallAt(edge), next = wallAt((edge + 1) % corners);
+    if (wall == job.walls.end() || next == job.walls.end()) continue;
+    if (wall->reachRight > Length() && next->reachLeft > Length()) {
+      findings.push_back({Grade::Stop,
+                          "corner-reached-twice",
+                          wall->letter,
+                          next->letter,
+                          {{"other", next->letter}},
+                          "common practice"});
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<Finding> findingsOfJob(const Job& job) {
+  std::vector<Finding> findings;
+  checkCorners(job, findings);
+  for (const SightPoint& sight : job.site.sightPoints) {
+    if (!insideOutline(job.building.outline, sight.at)) continue;
+    findings.push_back({Grade::Look, "sight-point-inside", "", sight.name, {{"name", sight.name}}, "common practice"});
+  }
+  for (const HungSheet& hung : job.facts.hung) {
+    if (hasWall(job, hung.mark)) continue;
+    findings.push_back({Grade::Stop, "hung-sheet-unknown", "", hung.mark, {{"mark", hung.mark}}, ""});
+  }
+  if (job.walls.empty()) findings.push_back({Grade::Look, "no-walls", "", "", {}, ""});
+  return findings;
+}
+
+}  // namespace ribwright

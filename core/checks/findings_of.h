@@ -1,0 +1,22 @@
+// All findings of a wall, and those of the whole job.
+#pragma once
+
+#include <vector>
+
+#include "core/checks/finding.h"
+#include "core/job/job.h"
+#include "core/layout/wall_layout.h"
+#include "core/units/outcome.h"
+
+namespace ribwright {
+
+// A check that fails in itself becomes a finding "check-failed"; the others go on.
+std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout);
+
+// A wall that could not be laid out at all.
+Finding notLaidOut(const Wall& wall, const Fault& fault);
+
+// What concerns more than one wall: corners, sight points, hung sheets of no wall.
+std::vector<Finding> findingsOfJob(const Job& job);
+
+}  // namespace ribwright

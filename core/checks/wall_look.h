@@ -1,0 +1,50 @@
+// What the checks of one wall look at, and the checks themselves: independent functions over a finished layout.
+#pragma once
+
+#include <vector>
+
+#include "core/checks/finding.h"
+#include "core/job/job.h"
+#include "core/job/section.h"
+#include "core/layout/hanging_frame.h"
+#include "core/layout/wall_layout.h"
+
+namespace ribwright {
+
+struct RunLook {
+  const SheetRun* run = nullptr;
+  const Profile* profile = nullptr;
+  Section section;
+  HangingFrame frame;
+  bool lowest = false;  // of its section: no band below
+};
+
+struct WallLook {
+  const Job& job;
+  const Wall& wall;
+  const WallLayout& layout;
+  std::vector<RunLook> runs;  // parallel to layout.runs
+
+  WallLook(const Job& job, const Wall& wall, const WallLayout& layout);
+  const RunLook& runOf(const Piece& piece) const { return runs[static_cast<std::size_t>(piece.run)]; }
+  Finding finding(Grade grade, std::string id, std::string mark, WordValues values, std::string source) const;
+};
+
+using WallCheck = void (*)(const WallLook&, std::vector<Finding>&);
+
+// What is stated of the wall and cannot be followed, or sits oddly.
+void checkStatements(const WallLook& look, std::vector<Finding>& findings);
+void checkHungSheets(const WallLook& look, std::vector<Finding>& findings);
+// Where openings stand, and how sheets meet their jambs.
+void checkOpeningPlaces(const WallLook& look, std::vector<Finding>& findings);
+void checkJambs(const WallLook& look, std::vector<Finding>& findings);
+// The ends of runs: rips, corners.
+void checkRunEnds(const WallLook& look, std::vector<Finding>& findings);
+// Single pieces: too long, heavy, fragile.
+void checkPieces(const WallLook& look, std::vector<Finding>& findings);
+// Steel behind the sheets.
+void checkSupports(const WallLook& look, std::vector<Finding>& findings);
+// Lower ends: grade, slab edge.
+void checkLowerEnds(const WallLook& look, std::vector<Finding>& findings);
+
+}  // namespace ribwright

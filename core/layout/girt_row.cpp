@@ -1,0 +1,44 @@
+#include "core/layout/girt_row.h"
+
+#include <algorithm>
+
+namespace ribwright {
+
+namespace {
+
+// z of the flange's lower edge, from the edge or line that the girt is typed by.
+Length flangeBottom(const Girt& girt, Length flange) {
+  const bool up = girt.flange == Girt::Flange::Up;
+  switch (girt.typedBy) {
+    case Girt::TypedBy::WebLine:
+      return up ? girt.height : girt.height - flange;
+    case Girt::TypedBy::Bottom:
+      return girt.height;
+    case Girt::TypedBy::Top:
+      return girt.height - flange;
+    case Girt::TypedBy::Centre:
+      return girt.height - half(flange);
+  }
+  return girt.height;
+}
+
+}  // namespace
+
+ScrewFace girtFace(const Girt& girt, const std::vector<Member>& members) {
+  const auto member =
+      std::find_if(members.begin(), members.end(), [&](const Member& m) { return m.id == girt.member; });
+  if (member == members.end()) return {girt.height, girt.height, girt.height};
+  const Length bend = member->bendRadius + member->thickness;
+  const bool hat = member->shape == Member::Shape::Hat;
+  const Length heel = member->shape == Member::Shape::WideFlange ? Length() : bend;
+  const Length edge = hat || member->lip > Length() ? bend : Length();
+  const Length bottom = flangeBottom(girt, member->flange), top = bottom + member->flange;
+  const bool up = girt.flange == Girt::Flange::Up;  // then the heel is at the bottom
+  ScrewFace face;
+  face.low = bottom + (up ? heel : edge);
+  face.high = top - (up ? edge : heel);
+  face.row = face.low + half(face.high - face.low);
+  return face;
+}
+
+}  // namespace ribwright

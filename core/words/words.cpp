@@ -1,0 +1,72 @@
+#include "core/words/words.h"
+
+#include <nlohmann/json.hpp>
+#include <stdexcept>
+
+#include "core/words/embedded.h"
+
+namespace ribwright {
+
+namespace {
+
+bool isSixteenths(Length length) { return rest(length, Length::sixtyFourths(4)) == Length(); }
+bool isWholeMillimetres(Length length) { return rest(length, Length::millimetres(1)) == Length(); }
+
+std::string valueText(const WordValue& value, const LengthStyle& style) {
+  if (const Length* length = std::get_if<Length>(&value)) {
+    if (style.units == UnitSystem::Millimetres)
+      return shownText(*length, style, 16, isWholeMillimetres(*length) ? 0 : 1);
+    return shownText(*length, style, isSixteenths(*length) ? 16 : 64);
+  }
+  if (const std::int64_t* count = std::get_if<std::int64_t>(&value)) return std::to_string(*count);
+  return std::get<std::string>(value);
+}
+
+}  // namespace
+
+const Words& Words::of(std::string_view language) {
+  static const std::map<std::string, Words, std::less<>> all = [] {
+    std::map<std::string, Words, std::less<>> read;
+    for (const EmbeddedFile& file : embeddedFiles()) {
+      if (!file.name.starts_with("words.")) continue;
+      const std::string name(file.name.substr(6, file.name.size() - 6 - 5));
+      for (const auto& [id, text] : nlohmann::json::parse(file.text).items()) read[name].texts_[id] = text;
+    }
+    return read;
+  }();
+  const auto found = all.find(language);
+  if (found == all.end()) throw std::runtime_error("no words of language " + std::string(language));
+  return found->second;
+}
+
+std::string Words::say(std::string_view id, const WordValues& values, const LengthStyle& style) const {
+  const auto found = texts_.find(id);
+  if (found == texts_.end()) return std::string(id);
+  const std::string& text = found->second;
+  std::string said;
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    const std::size_t end = text[at] == '{' ? text.find('}', at) : std::string::npos;
+    if (end == std::string::npos) {
+      said += text[at];
+      continue;
+    }
+    const std::string name = text.substr(at + 1, end - at - 1);
+    std::string shown = "{" + name + "}";
+    for (const auto& [key, value] : values) {
+      if (key == name) shown = valueText(value, style);
+    }
+    said += shown;
+    at = end;
+  }
+  return said;
+}
+
+bool Words::knows(std::string_view id) const { return texts_.contains(id); }
+
+std::vector<std::string> Words::ids() const {
+  std::vector<std::string> all;
+  for (const auto& [id, text] : texts_) all.push_back(id);
+  return all;
+}
+
+}  // namespace ribwright
