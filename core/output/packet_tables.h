@@ -1,0 +1,28 @@
+// The files of a packet that are tables.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/job/job.h"
+#include "core/plan/plan.h"
+#include "core/units/length_text.h"
+
+namespace ribwright {
+
+// One file, whole in memory until all of them are there.
+struct PacketFile {
+  std::string name;  // "pieces.csv"
+  std::string what;  // a few words for the list of contents
+  int pages = 0;     // 0: it has none
+  std::string bytes;
+  bool operator==(const PacketFile&) const = default;
+};
+
+// sheet-order.csv, pieces.csv, cuts.csv and findings.csv.
+std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const LengthStyle& style);
+
+// contents.csv, which lists `files` and not itself.
+PacketFile packetContents(const Job& job, const std::vector<PacketFile>& files);
+
+}  // namespace ribwright

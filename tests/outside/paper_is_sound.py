@@ -1,0 +1,83 @@
+#!/usr/bin/python3
+"""Looks at the pages of every sample's packet with other programs: paper sizes, embedded fonts, text that stays text, pages
+counted right, SVG that is well-formed XML."""
+
+import csv
+import re
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+sys.dont_write_bytecode = True
+sys.path.insert(0, str(Path(__file__).parent / "shared"))
+from packets import SAMPLES, check, finish, read_job, run  # noqa: E402
+
+# Points of 1/72 in, lying: ANSI A and B, ISO 216 A4 and A3.
+PAPERS = {"letter": (792, 612), "tabloid": (1224, 792), "a4": (841.890, 595.276), "a3": (1190.551, 841.890)}
+TENTH_OF_A_MILLIMETRE = 72 / 254
+
+
+def told(*words):
+    return subprocess.run(words, stdout=subprocess.PIPE, stderr=subprocess.PIPE, check=False, timeout=120)
+
+
+def page_sizes(pdf):
+    text = told("pdfinfo", "-f", "1", "-l", "9999", str(pdf)).stdout.decode()
+    count = int(re.search(r"^Pages: +(\d+)$", text, re.M).group(1))
+    sizes = [(float(w), float(h)) for w, h in re.findall(r"^Page +\d+ size: +([\d.]+) x ([\d.]+) pts", text, re.M)]
+    return count, sizes
+
+
+def pdf_is_sound(where, pdf, paper, job):
+    count, sizes = page_sizes(pdf)
+    check(len(sizes) == count and count > 0, f"{where}: every page has a size")
+    for number, size in enumerate(sizes, 1):
+        apart = max(abs(a - b) for a, b in zip(size, PAPERS[paper]))
+        check(apart < TENTH_OF_A_MILLIMETRE, f"{where}: page {number} is {size}, wants {PAPERS[paper]}")
+    fonts = told("pdffonts", str(pdf)).stdout.decode().splitlines()[2:]
+    check(fonts, f"{where}: text stays text, so there are fonts")
+    for line in fonts:
+        embedded = re.search(r" (yes|no) +(yes|no) +(yes|no) +\d+ +\d+$", line)
+        check(embedded and embedded.group(1) == "yes", f"{where}: font not embedded: {line}")
+    for number in range(1, count + 1):
+        text = told("pdftotext", "-f", str(number), "-l", str(number), "-layout", str(pdf), "-").stdout.decode()
+        check(job["name"] in " ".join(text.split()), f"{where}: page {number} names the job")
+        check(re.search(rf"\b{number} of {count}\b", text), f"{where}: page {number} says {number} of {count}")
+    return count
+
+
+def svg_is_sound(where, svg):
+    done = told("xmllint", "--noout", "--nonet", str(svg))
+    check(done.returncode == 0, f"{where}: {done.stderr.decode()}")
+    text = svg.read_text(encoding="utf-8")
+    check("<text" in text, f"{where}: text stays text")
+    check(re.search(r'<svg[^>]* width="[\d.]+mm"[^>]* height="[\d.]+mm"', text), f"{where}: its size is in mm")
+
+
+def main():
+    checked = 0
+    for sample in SAMPLES:
+        job = read_job(sample)
+        for paper in PAPERS:
+            with tempfile.TemporaryDirectory() as temporary:
+                folder = Path(temporary)
+                done = run("packet", sample, "--to", folder, "--paper", paper)
+                where = f"{sample.name} {paper}"
+                if not check(done.returncode in (0, 1), f"{where}: {done.stderr.decode()}"):
+                    continue
+                with open(folder / "contents.csv", newline="", encoding="utf-8-sig") as table:
+                    pages = {row["file"]: row["pages"] for row in csv.DictReader(table)}
+                for pdf in sorted(folder.glob("*.pdf")):
+                    count = pdf_is_sound(f"{where}: {pdf.name}", pdf, paper, job)
+                    check(pages.get(pdf.name) == str(count), f"{where}: contents.csv counts the pages of {pdf.name}")
+                svgs = sorted(folder.glob("*.svg"))
+                for svg in svgs:
+                    svg_is_sound(f"{where}: {svg.name}", svg)
+                check((folder / "elevations.pdf").is_file() and svgs, f"{where}: elevations on both kinds of paper")
+                checked += 1
+    finish(checked)
+
+
+if __name__ == "__main__":
+    main()
