@@ -45,9 +45,11 @@ std::string exactText(Length length, UnitSystem units);
 // to `decimals` (0..6). What is shown parses to what is shown.
 std::string shownText(Length length, const LengthStyle& style, int denominator = 16, int decimals = 0);
 
-// Shortest decimal that reads back the same nanometre: inches with at most 9 decimals, millimetres with at most 6. '.'
-// always.
+// Shortest decimal that reads back the same nanometre: inches, feet and metres with at most 9 decimals, millimetres with
+// at most 6. '.' always.
 std::string decimalInches(Length length);
+std::string decimalFeet(Length length);
 std::string decimalMillimetres(Length length);
+std::string decimalMetres(Length length);
 
 }  // namespace ribwright

@@ -61,6 +61,20 @@ std::string millimetreText(Int128 nanometres, int decimals, char sign) {
   return signedDigits(count < 0, decimalDigits(count < 0 ? -count : count, decimals, sign));
 }
 
+// In units of so many nanometres, at most a foot or a metre.
+std::string shortestDecimal(Length length, Int128 unit) {
+  const Int128 nanometres = length.nanometres();
+  const Int128 size = nanometres < 0 ? -nanometres : nanometres;
+  // Nine decimals always suffice: half of the last one is at most half a nanometre.
+  int decimals = 0;
+  Int128 count = 0;
+  for (; decimals <= 9; ++decimals) {
+    count = roundHalfEven(size * powerOfTen(decimals), unit);
+    if (roundHalfEven(count * unit, powerOfTen(decimals)) == size) break;
+  }
+  return signedDigits(nanometres < 0, decimalDigits(count, decimals, '.'));
+}
+
 }  // namespace
 
 std::string exactText(Length length, UnitSystem units) {
@@ -80,19 +94,12 @@ std::string shownText(Length length, const LengthStyle& style, int denominator, 
   return tapeText(roundHalfEven(nanometres * denominator, kInch), denominator);
 }
 
-std::string decimalInches(Length length) {
-  const Int128 nanometres = length.nanometres();
-  const Int128 size = nanometres < 0 ? -nanometres : nanometres;
-  // Nine decimals always suffice: half of the last one is far less than half a nanometre.
-  int decimals = 0;
-  Int128 count = 0;
-  for (; decimals <= 9; ++decimals) {
-    count = roundHalfEven(size * powerOfTen(decimals), kInch);
-    if (roundHalfEven(count * kInch, powerOfTen(decimals)) == size) break;
-  }
-  return signedDigits(nanometres < 0, decimalDigits(count, decimals, '.'));
-}
+std::string decimalInches(Length length) { return shortestDecimal(length, kInch); }
 
-std::string decimalMillimetres(Length length) { return millimetreText(length.nanometres(), 6, '.'); }
+std::string decimalFeet(Length length) { return shortestDecimal(length, 12 * kInch); }
+
+std::string decimalMillimetres(Length length) { return shortestDecimal(length, kMillimetre); }
+
+std::string decimalMetres(Length length) { return shortestDecimal(length, 1000 * kMillimetre); }
 
 }  // namespace ribwright
