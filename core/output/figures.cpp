@@ -7,27 +7,17 @@ namespace {
 
 constexpr double kilogramsPerPound = 0.45359237;
 
-// `count` units of 10^-decimals.
-std::string fixedText(Int128 count, int decimals) {
+// As many hundredths, with two decimals.
+std::string hundredthsText(Int128 count) {
   const bool negative = count < 0;
   if (negative) count = -count;
   std::string digits;
-  for (int i = 0; count > 0 || i <= decimals; ++i) {
-    if (i == decimals && decimals > 0) digits.insert(digits.begin(), '.');
+  for (int i = 0; count > 0 || i <= 2; ++i) {
+    if (i == 2) digits.insert(digits.begin(), '.');
     digits.insert(digits.begin(), static_cast<char>('0' + static_cast<int>(count % 10)));
     count /= 10;
   }
   return negative ? "-" + digits : digits;
-}
-
-// Fewest decimals of a unit so many nanometres long that name this very nanometre.
-std::string shortestText(Length length, Int128 unit) {
-  const Int128 nanometres = length.nanometres();
-  Int128 power = 1;
-  for (int decimals = 0;; ++decimals, power *= 10) {
-    const Int128 count = roundHalfEven(nanometres * power, unit);
-    if (roundHalfEven(count * unit, power) == nanometres) return fixedText(count, decimals);
-  }
 }
 
 }  // namespace
@@ -37,14 +27,13 @@ std::string smallLength(Length length, UnitSystem units) {
 }
 
 std::string largeLength(Length length, UnitSystem units) {
-  const Length unit = units == UnitSystem::FeetInches ? Length::feet(1) : Length::millimetres(1000);
-  return shortestText(length, unit.nanometres());
+  return units == UnitSystem::FeetInches ? decimalFeet(length) : decimalMetres(length);
 }
 
 std::string areaText(Area area, UnitSystem units) {
   const Length side = units == UnitSystem::FeetInches ? Length::feet(1) : Length::millimetres(1000);
   const Area hundredths = area * 100;
-  return fixedText(roundHalfEven(hundredths.halfSquareNanometres(), (side * side).halfSquareNanometres()), 2);
+  return hundredthsText(roundHalfEven(hundredths.halfSquareNanometres(), (side * side).halfSquareNanometres()));
 }
 
 std::string weightText(double kilograms, UnitSystem units) {

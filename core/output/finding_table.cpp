@@ -17,6 +17,7 @@ std::string gradeWord(Grade grade) {
 FindingText findingText(const Finding& finding, const LengthStyle& style) {
   const Words& words = Words::of("en");
   const std::string id = "finding." + finding.id;
+  const WordValues values = finding.said();
   return {words.say(id + ".where", finding.said(), style), words.say(id + ".why", finding.said(), style),
           words.say(id + ".do", finding.said(), style)};
 }

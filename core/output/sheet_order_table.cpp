@@ -11,6 +11,11 @@ std::string joined(const std::vector<std::string>& words) {
   return text;
 }
 
+// Empty for translucent sheets: no profile states what they weigh.
+std::string weightCell(const OrderLine& line, UnitSystem units) {
+  return line.translucent ? "" : weightText(line.kilograms, units);
+}
+
 }  // namespace
 
 Table sheetOrderTable(const Plan& plan, UnitSystem units) {
@@ -22,7 +27,7 @@ Table sheetOrderTable(const Plan& plan, UnitSystem units) {
                           line.translucent ? "translucent" : line.colour, exactText(line.length, units),
                           smallLength(line.length, units), std::to_string(line.quantity()),
                           largeLength(line.length * line.quantity(), units), areaText(line.coverArea, units),
-                          weightText(line.kilograms, units), joined(line.marks)});
+                          weightCell(line, units), joined(line.marks)});
   }
   return table;
 }

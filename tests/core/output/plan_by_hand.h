@@ -116,7 +116,7 @@ inline Plan planByHand() {
   light.length = Length::feet(10, 0, 8);
   light.marks = {"C1"};
   light.coverArea = Length::feet(3) * light.length;
-  light.kilograms = 9.98;
+  light.kilograms = 0;  // not stated
   plan.order.lines = {steel, light};
   plan.order.codes = {{"1a", "1b"}, {"2a"}};
   return plan;
