@@ -157,10 +157,11 @@ std::optional<Mark> takeMark(LengthCursor& cursor) {
   }
   const auto mark = markOfWord(word);
   if (!mark) cursor.refuse("");
-  // "6 in." and "12 ft." as on many drawings; a point before a digit is a number's.
+  // "6 in." and "12 ft." as on many drawings.
   const bool mayHavePoint = mark == Mark::Feet || mark == Mark::Inches;
-  if (mayHavePoint && cursor.next() == '.' && !isDigit(cursor.next(1))) cursor.skip();
-  return mark;
+  if (!mayHavePoint || !cursor.take('.') || !isDigit(cursor.next())) return mark;
+  cursor.refuse("the point could end the unit or begin a decimal; put a space behind it, as 12 ft. 6 in.");
+  return std::nullopt;
 }
 
 std::optional<ExactRatio> measured(LengthCursor& cursor, const ExactRatio& value, int decimals, Mark mark) {

@@ -97,6 +97,12 @@ TEST_CASE("a dash in parentheses that could join or subtract is refused") {
            kFeetInches);
 }
 
+TEST_CASE("a point between a unit and a digit is refused: it could end the one or begin the other") {
+  for (const LengthStyle& style : kStyles)
+    checkAll({{"12 ft.6 in", "end the unit or begin a decimal"}, {"6 in.5", "end the unit or begin a decimal"}}, style);
+  CHECK(read("12 ft .5 in", kFeetInches) == Length::feet(12, 0, 32));
+}
+
 TEST_CASE("feet and inches that do not fit together are refused") {
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
     checkAll({{"12.5' 3\"", "feet before inches must be a whole number"},
