@@ -30,7 +30,9 @@ const Words& Words::of(std::string_view language) {
     for (const EmbeddedFile& file : embeddedFiles()) {
       if (!file.name.starts_with("words.")) continue;
       const std::string name(file.name.substr(6, file.name.size() - 6 - 5));
-      for (const auto& [id, text] : nlohmann::json::parse(file.text).items()) read[name].texts_[id] = text;
+      // Held by name: a range-for does not keep what items() looks into.
+      const nlohmann::json texts = nlohmann::json::parse(file.text);
+      for (const auto& [id, text] : texts.items()) read[name].texts_[id] = text;
     }
     return read;
   }();
