@@ -1,6 +1,7 @@
 #include "core/layout/lay_out_wall.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "core/layout/cut_regions.h"
 #include "core/layout/hang_direction.h"
@@ -60,9 +61,11 @@ struct Work {
     nextNumber += static_cast<int>(result.run.modules.size());
     result.run.startFollowed = result.startFollowed;
     nameMarks(result);
-    for (Piece& piece : result.pieces) {
-      piece.run = run;
-      layout.pieces.push_back(std::move(piece));
+    for (Piece& piece : result.pieces) piece.run = run;
+    if (layout.pieces.empty()) {
+      layout.pieces = std::move(result.pieces);
+    } else {
+      std::move(result.pieces.begin(), result.pieces.end(), std::back_inserter(layout.pieces));
     }
     layout.runs.push_back(std::move(result.run));
   }
@@ -74,9 +77,9 @@ struct Work {
       while (end < result.pieces.size() && result.pieces[end].module == result.pieces[i].module) ++end;
       const Module& module = result.run.modules[static_cast<std::size_t>(result.pieces[i].module)];
       const std::string mark = wall.letter + std::to_string(module.number);
-      std::stable_sort(result.pieces.begin() + static_cast<std::ptrdiff_t>(i),
-                       result.pieces.begin() + static_cast<std::ptrdiff_t>(end),
-                       [](const Piece& a, const Piece& b) { return a.bottom < b.bottom; });
+      const auto first = result.pieces.begin() + static_cast<std::ptrdiff_t>(i);
+      const auto last = result.pieces.begin() + static_cast<std::ptrdiff_t>(end);
+      if (end - i > 1) std::stable_sort(first, last, [](const Piece& a, const Piece& b) { return a.bottom < b.bottom; });
       for (std::size_t k = i; k < end; ++k) {
         result.pieces[k].mark = end - i == 1 ? mark : mark + "." + std::to_string(k - i + 1);
       }

@@ -134,9 +134,37 @@ std::vector<std::vector<Edge>> follow(std::size_t first, std::vector<Edge>& edge
   }
 }
 
+// One cell in each column, each beside the next: the ordinary piece, whose boundary is its tops and its bottoms.
+bool isStack(const std::vector<RunCell>& cells) {
+  for (std::size_t i = 1; i < cells.size(); ++i) {
+    if (cells[i].column != cells[i - 1].column + 1) return false;
+  }
+  return true;
+}
+
+std::vector<Edge> roundStack(const std::vector<RunCell>& cells) {
+  std::vector<Edge> loop;
+  loop.reserve(cells.size() * 4);
+  FaceVertex at{cells.front().cell.left, cells.front().cell.bottomLeft};
+  const auto to = [&](FaceVertex next, std::optional<EdgeSource> source) {
+    if (next != at) loop.push_back({at, next, source});
+    at = next;
+  };
+  for (const RunCell& cell : cells) {
+    to({cell.cell.left, cell.cell.topLeft}, std::nullopt);
+    to({cell.cell.right, cell.cell.topRight}, cell.above);
+  }
+  for (auto cell = cells.rbegin(); cell != cells.rend(); ++cell) {
+    to({cell->cell.right, cell->cell.bottomRight}, std::nullopt);
+    to({cell->cell.left, cell->cell.bottomLeft}, cell->below);
+  }
+  return loop;
+}
+
 }  // namespace
 
 std::vector<Ring> outline(const std::vector<RunCell>& cells) {
+  if (isStack(cells)) return {cornersOf(roundStack(cells))};
   std::vector<Edge> edges = edgesOf(cells);
   std::erase_if(edges, [](const Edge& edge) { return edge.from == edge.to; });
   std::multimap<FaceVertex, std::size_t> starts;

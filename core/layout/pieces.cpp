@@ -28,6 +28,18 @@ class Groups {
   std::vector<std::size_t> above_;
 };
 
+bool touch(const RunCell& left, const RunCell& right) {
+  return std::min(left.cell.topRight, right.cell.topLeft) > std::max(left.cell.bottomRight, right.cell.bottomLeft);
+}
+
+// One cell in each column, each touching the next: the ordinary sheet.
+bool isOnePiece(const std::vector<RunCell>& cells) {
+  for (std::size_t i = 1; i < cells.size(); ++i) {
+    if (cells[i].column != cells[i - 1].column + 1 || !touch(cells[i - 1], cells[i])) return false;
+  }
+  return true;
+}
+
 std::vector<std::vector<RunCell>> connected(const std::vector<RunCell>& cells) {
   Groups groups(cells.size());
   std::size_t from = 0, to = 0;  // cells of the column before
@@ -37,9 +49,7 @@ std::vector<std::vector<RunCell>> connected(const std::vector<RunCell>& cells) {
     const bool besides = to > from && cells[from].column + 1 == cells[i].column;
     for (std::size_t right = i; besides && right < end; ++right) {
       for (std::size_t left = from; left < to; ++left) {
-        const Length low = std::max(cells[left].cell.bottomRight, cells[right].cell.bottomLeft);
-        const Length high = std::min(cells[left].cell.topRight, cells[right].cell.topLeft);
-        if (high > low) groups.join(left, right);
+        if (touch(cells[left], cells[right])) groups.join(left, right);
       }
     }
     from = i;
@@ -168,13 +178,16 @@ Piece pieceOf(const std::vector<RunCell>& cells, const RunModule& module, const 
   judge(piece, endsOf(cells));
   const Length allowance = piece.rake ? rules.allowance : Length();
   piece.blankLength = roundUp(piece.top - piece.bottom + allowance, rules.increment);
+  piece.cells.reserve(cells.size());
   for (const RunCell& cell : cells) {
     piece.area += cell.cell.area();
     piece.cells.push_back(onFace(cell.cell, frame));
   }
-  std::sort(piece.cells.begin(), piece.cells.end(), [](const Cell& a, const Cell& b) {
-    return a.left != b.left ? a.left < b.left : a.bottomLeft + a.bottomRight < b.bottomLeft + b.bottomRight;
-  });
+  if (frame.hand == Hand::RightToLeft) {
+    std::sort(piece.cells.begin(), piece.cells.end(), [](const Cell& a, const Cell& b) {
+      return a.left != b.left ? a.left < b.left : a.bottomLeft + a.bottomRight < b.bottomLeft + b.bottomRight;
+    });
+  }
   for (Ring& ring : outline(cells)) piece.rings.push_back(onFace(std::move(ring), frame));
   return piece;
 }
@@ -194,11 +207,15 @@ PieceKind kindOf(const Piece& piece) {
 std::vector<Piece> piecesOf(const SheetCells& sheet, const RunModule& module, const HangingFrame& frame,
                             const BlankRules& rules) {
   std::vector<Piece> pieces;
-  for (const auto& cells : connected(sheet.cells)) {
-    Piece piece = pieceOf(cells, module, frame, rules);
-    piece.tier = sheet.tier;
-    pieces.push_back(std::move(piece));
+  const auto add = [&](const std::vector<RunCell>& cells) {
+    pieces.push_back(pieceOf(cells, module, frame, rules));
+    pieces.back().tier = sheet.tier;
+  };
+  if (isOnePiece(sheet.cells)) {
+    add(sheet.cells);
+    return pieces;
   }
+  for (const auto& cells : connected(sheet.cells)) add(cells);
   std::stable_sort(pieces.begin(), pieces.end(), [](const Piece& a, const Piece& b) { return a.bottom < b.bottom; });
   return pieces;
 }

@@ -1,7 +1,6 @@
 #include "core/layout/run_cells.h"
 
 #include <algorithm>
-#include <map>
 
 #include "core/layout/crossing.h"
 
@@ -44,6 +43,8 @@ class Columns {
     firstModule_ = 0;
     nextCut_ = 0;
     open_.clear();
+    for (const int laps : face_.laps) tiers_ = std::max(tiers_, static_cast<std::size_t>(laps) + 1);
+    sheets_.assign(face_.modules.size() * tiers_, {});
     for (std::size_t i = 0; i + 1 < breaks_.size(); ++i) workColumn(static_cast<int>(i), breaks_[i], breaks_[i + 1]);
     gather();
     return std::move(result_);
@@ -85,9 +86,9 @@ class Columns {
     std::vector<Length> found;
     for (std::size_t i = 0; i + 1 < breaks_.size(); ++i) {
       enter(breaks_[i], breaks_[i + 1]);
-      const auto boundaries = boundariesHere();
-      if (boundaries.size() > 2 || !face_.top.isLevelAt(breaks_[i], Beside::Right)) {
-        findCrossings(boundaries, breaks_[i], breaks_[i + 1], found);
+      gatherBoundaries();
+      if (boundaries_.size() > 2 || !face_.top.isLevelAt(breaks_[i], Beside::Right)) {
+        findCrossings(boundaries_, breaks_[i], breaks_[i + 1], found);
       }
     }
     for (const Length t : found) addBreak(t);
@@ -145,24 +146,24 @@ class Columns {
     return static_cast<std::size_t>(most);
   }
 
-  std::vector<Boundary> boundariesHere() const {
-    std::vector<Boundary> all = {{Kind::Bottom, 0, &face_.bottom, {}}, {Kind::Top, 0, &face_.top, {}}};
-    if (face_.floor) all.push_back({Kind::Floor, 0, nullptr, *face_.floor});
-    if (face_.ceiling) all.push_back({Kind::Ceiling, 0, nullptr, *face_.ceiling});
+  void gatherBoundaries() {
+    boundaries_ = {{Kind::Bottom, 0, &face_.bottom, {}}, {Kind::Top, 0, &face_.top, {}}};
+    if (face_.floor) boundaries_.push_back({Kind::Floor, 0, nullptr, *face_.floor});
+    if (face_.ceiling) boundaries_.push_back({Kind::Ceiling, 0, nullptr, *face_.ceiling});
     for (const std::size_t i : open_) {
-      if (!face_.cuts[i].reachesFloor) all.push_back({Kind::CutLower, static_cast<int>(i), &face_.cuts[i].lower, {}});
-      all.push_back({Kind::CutUpper, static_cast<int>(i), &face_.cuts[i].upper, {}});
+      if (!face_.cuts[i].reachesFloor)
+        boundaries_.push_back({Kind::CutLower, static_cast<int>(i), &face_.cuts[i].lower, {}});
+      boundaries_.push_back({Kind::CutUpper, static_cast<int>(i), &face_.cuts[i].upper, {}});
     }
     for (const std::size_t s : stripsHere_) {
       if (!face_.strips[s].reachesFloor)
-        all.push_back({Kind::LegBottom, static_cast<int>(s), nullptr, face_.strips[s].bottom});
-      all.push_back({Kind::LegTop, static_cast<int>(s), nullptr, face_.strips[s].top});
+        boundaries_.push_back({Kind::LegBottom, static_cast<int>(s), nullptr, face_.strips[s].bottom});
+      boundaries_.push_back({Kind::LegTop, static_cast<int>(s), nullptr, face_.strips[s].top});
     }
     for (std::size_t lap = 0; lap < lapsHere(); ++lap) {
-      all.push_back({Kind::LapEnd, static_cast<int>(lap), nullptr, face_.lapEnds[lap]});
-      all.push_back({Kind::LapTop, static_cast<int>(lap), nullptr, face_.lapEnds[lap] + face_.lapRise});
+      boundaries_.push_back({Kind::LapEnd, static_cast<int>(lap), nullptr, face_.lapEnds[lap]});
+      boundaries_.push_back({Kind::LapTop, static_cast<int>(lap), nullptr, face_.lapEnds[lap] + face_.lapRise});
     }
-    return all;
   }
 
   static Level levelOf(const Boundary& boundary, Length left, Length right) {
@@ -180,7 +181,8 @@ class Columns {
   void sortLevels(Length left, Length right) {
     levels_.clear();
     Level bottom, top;
-    for (const Boundary& boundary : boundariesHere()) {
+    gatherBoundaries();
+    for (const Boundary& boundary : boundaries_) {
       const Level level = levelOf(boundary, left, right);
       if (boundary.kind == Kind::Bottom) {
         bottom = level;
@@ -279,7 +281,7 @@ class Columns {
   }
 
   void give(int module, int tier, int column, std::size_t slab, const Cell& cell) {
-    SheetCells& sheet = sheets_[{module, tier}];
+    SheetCells& sheet = sheets_[static_cast<std::size_t>(module) * tiers_ + static_cast<std::size_t>(tier)];
     sheet.module = module;
     sheet.tier = tier;
     if (!sheet.cells.empty()) {
@@ -297,16 +299,20 @@ class Columns {
   }
 
   void gather() {
-    for (auto& [key, sheet] : sheets_) result_.sheets.push_back(std::move(sheet));
+    for (SheetCells& sheet : sheets_) {
+      if (!sheet.cells.empty()) result_.sheets.push_back(std::move(sheet));
+    }
   }
 
   const RunFace& face_;
   std::vector<Length> breaks_;
   std::vector<std::size_t> open_, here_, stripsHere_;
   std::size_t nextCut_ = 0, firstModule_ = 0;
+  std::vector<Boundary> boundaries_;
   std::vector<Level> levels_;
   std::vector<Span> cutSpans_;
-  std::map<std::pair<int, int>, SheetCells> sheets_;
+  std::size_t tiers_ = 1;           // at most, of any module
+  std::vector<SheetCells> sheets_;  // by module, then tier
   RunCells result_;
 };
 

@@ -165,6 +165,8 @@ class RunWork {
     run.laps = cells_.laps;
     run.pieces = cells_.pieces;
     run.uncovered = cells_.uncovered;
+    result.pieces.reserve(cells_.sheets.size() + 2 * task_.cuts->size());
+    run.modules.reserve(face_.modules.size());
     int lastModule = -1;
     for (const SheetCells& sheet : cells_.sheets) {
       if (sheet.module != lastModule)
