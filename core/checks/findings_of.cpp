@@ -66,6 +66,10 @@ void checkCorners(const Job& job, std::vector<Finding>& findings) {
   };
   for (std::size_t edge = 0; edge < corners && corners >= 3 && corners <= 26; ++edge) {
     const auto wall = wallAt(edge), next = wallAt((edge + 1) % corners);
+    if (wall == job.walls.end()) {
+      const std::string letter(1, static_cast<char>('A' + static_cast<int>(edge)));
+      findings.push_back({Grade::Look, "wall-not-stated", letter, "", {}, ""});
+    }
     if (wall == job.walls.end() || next == job.walls.end()) continue;
     if (wall->reachRight > Length() && next->reachLeft > Length()) {
       findings.push_back({Grade::Stop,

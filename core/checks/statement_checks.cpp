@@ -10,7 +10,7 @@ namespace {
 
 void checkBands(const WallLook& look, std::vector<Finding>& findings) {
   const auto& bands = look.wall.bands;
-  if (look.wall.cladding == Cladding::Sheeted && bands.empty()) {
+  if (look.wall.cladding == Cladding::Sheeted && !look.layout.sheeted) {
     findings.push_back(look.finding(Grade::Look, "no-sheets-stated", "", {}, ""));
   }
   for (std::size_t i = 1; i < bands.size(); ++i) {

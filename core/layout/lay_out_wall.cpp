@@ -79,7 +79,8 @@ struct Work {
       const std::string mark = wall.letter + std::to_string(module.number);
       const auto first = result.pieces.begin() + static_cast<std::ptrdiff_t>(i);
       const auto last = result.pieces.begin() + static_cast<std::ptrdiff_t>(end);
-      if (end - i > 1) std::stable_sort(first, last, [](const Piece& a, const Piece& b) { return a.bottom < b.bottom; });
+      if (end - i > 1)
+        std::stable_sort(first, last, [](const Piece& a, const Piece& b) { return a.bottom < b.bottom; });
       for (std::size_t k = i; k < end; ++k) {
         result.pieces[k].mark = end - i == 1 ? mark : mark + "." + std::to_string(k - i + 1);
       }
@@ -102,7 +103,9 @@ Outcome<WallLayout> layOutWall(const Job& job, const Wall& wall) {
   layout.face = std::move(face).value();
   layout.direction = hangDirection(job, wall, layout.face);
   layout.cuts = cutRegions(job.settings, wall, layout.face);
-  layout.sheeted = wall.cladding == Cladding::Sheeted && !wall.bands.empty();
+  const bool chosen =
+      std::none_of(wall.bands.begin(), wall.bands.end(), [](const Band& band) { return band.profile.empty(); });
+  layout.sheeted = wall.cladding == Cladding::Sheeted && !wall.bands.empty() && chosen;
   if (!layout.sheeted) return layout;
   Work work{job, wall, layout};
   for (const Band& band : wall.bands) {

@@ -52,6 +52,7 @@ struct Case {
 const std::vector<Case>& cases() {
   static const std::vector<Case> all = {
       {"no-sheets-stated", Grade::Look, [](Job&, Wall& wall) { wall.bands.clear(); }},
+      {"no-sheets-stated", Grade::Look, [](Job&, Wall& wall) { wall.bands[0].profile.clear(); }},
       {"band-limits", Grade::Stop, [](Job&, Wall& wall) { wall.bands.push_back(wall.bands[0]); }},
       {"translucent-missing", Grade::Look,
        [](Job&, Wall& wall) {
@@ -101,7 +102,8 @@ const std::vector<Case>& cases() {
          job.settings.cornerTrimLeg = Length::inches(3);
          wall.width = Length::inches(36 * 13 + 4);
        }},
-      {"piece-too-long", Grade::Stop, [](Job& job, Wall& wall) {
+      {"piece-too-long", Grade::Stop,
+       [](Job& job, Wall& wall) {
          job.profiles[0].lengths.longest = Length::feet(12);
          wall.endLaps.where = EndLaps::Where::None;
        }},
@@ -192,6 +194,7 @@ TEST_CASE("of two walls at a corner only one may reach around it") {
   job.walls[1].letter = "B";
   job.walls[0].reachRight = Length::inches(2);
   CHECK_FALSE(has(job, "corner-reached-twice"));
+  CHECK(has(job, "wall-not-stated"));  // of four, only A and B are stated
   job.walls[1].reachLeft = Length::inches(2);
   CHECK(has(job, "corner-reached-twice"));
   job.site.sightPoints = {{"yard", {Length::feet(20), Length::feet(20)}, 1}};
