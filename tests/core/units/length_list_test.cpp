@@ -1,7 +1,7 @@
 // Strings of bays and girt spacings in one field.
 #include <random>
 
-#include "length_samples.h"
+#include "tests/core/units/length_samples.h"
 
 namespace ribwright {
 namespace {

@@ -1,5 +1,5 @@
 // What is understood. The forms are those of "Lengths" in the trade's drawings: each row is a worked example.
-#include "length_samples.h"
+#include "tests/core/units/length_samples.h"
 
 namespace ribwright {
 namespace {

@@ -1,7 +1,7 @@
 // What is refused, and how it is said: the text back, the reason, the remedy.
 #include <algorithm>
 
-#include "length_samples.h"
+#include "tests/core/units/length_samples.h"
 
 namespace ribwright {
 namespace {

@@ -2,7 +2,7 @@
 // range.
 #include <random>
 
-#include "length_samples.h"
+#include "tests/core/units/length_samples.h"
 
 namespace ribwright {
 namespace {

@@ -1,5 +1,5 @@
 // How lengths are written for people, files and tables.
-#include "length_samples.h"
+#include "tests/core/units/length_samples.h"
 
 namespace ribwright {
 namespace {
