@@ -5,7 +5,7 @@
 #include <system_error>
 #include <utility>
 
-#include "app/nearest.h"
+#include "core/job/job_file_text.h"
 
 namespace ribwright {
 namespace {
@@ -40,19 +40,20 @@ std::optional<Value> valueOf(const Named<Value>& named, const std::string& name)
 }
 
 // "packet, order or check"
-std::string oneOf(const std::vector<std::string>& names) {
+std::string listed(const std::vector<std::string>& names, const std::string& last) {
   std::string text;
   for (std::size_t i = 0; i < names.size(); ++i) {
-    if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+    if (i > 0) text += i + 1 == names.size() ? " " + last + " " : ", ";
     text += names[i];
   }
   return text;
 }
 
+std::string oneOf(const std::vector<std::string>& names) { return listed(names, "or"); }
+
 Fault unknown(const std::string& word, const std::string& what, const std::vector<std::string>& known) {
-  const auto nearest = nearestWord(word, known);
-  if (nearest) return {word, "is no " + what + "; did you mean " + *nearest + "?"};
-  return {word, "is no " + what + "; write " + oneOf(known)};
+  const std::string nearest(nearestOf(word, {known.begin(), known.end()}));
+  return {word, "is no " + what + "; the nearest of " + listed(known, "and") + " is " + nearest};
 }
 
 // Words of the command line in the order they were written.
@@ -112,10 +113,10 @@ class Reading {
       if (value.empty()) fault_ = Fault{name, "wants " + wanted(name) + ", and it is empty"};
     } else if (name == "--units") {
       request_.units = valueOf(unitSystems, value);
-      if (!request_.units) fault_ = Fault{name, "\"" + value + "\" is no system of units; write " + wanted(name)};
+      if (!request_.units) fault_ = Fault{name, quoted(value) + " is no system of units; write " + wanted(name)};
     } else {
       request_.paper = paperNamed(value);
-      if (!request_.paper) fault_ = Fault{name, "\"" + value + "\" is no paper size; write " + wanted(name)};
+      if (!request_.paper) fault_ = Fault{name, quoted(value) + " is no paper size; write " + wanted(name)};
     }
   }
 
