@@ -1,0 +1,138 @@
+#include "core/drawing/callout.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace ribwright {
+
+namespace {
+
+constexpr double offFace = 2.2;  // clear paper between the face and a label
+constexpr double farthestUp = 44;
+constexpr double farthestAside = 36;
+constexpr double step = 1.5;
+
+struct Line {
+  PaperPoint a, b;
+};
+
+bool cross(const Line& one, const Line& two) {
+  const auto side = [](const Line& line, const PaperPoint& p) {
+    return (line.b.x - line.a.x) * (p.y - line.a.y) - (line.b.y - line.a.y) * (p.x - line.a.x);
+  };
+  return side(one, two.a) * side(one, two.b) < 0 && side(two, one.a) * side(two, one.b) < 0;
+}
+
+// How far a label is moved from straight above (or below) its place; nearest first.
+struct Offset {
+  double aside, away;
+};
+const std::vector<Offset>& offsets() {
+  static const std::vector<Offset> all = [] {
+    std::vector<Offset> made;
+    for (int away = 0; away * step <= farthestUp; ++away) {
+      made.push_back({0, away * step});
+      for (int aside = 1; aside * step <= farthestAside; ++aside) {
+        made.push_back({aside * step, away * step});
+        made.push_back({-aside * step, away * step});
+      }
+    }
+    std::stable_sort(made.begin(), made.end(), [](const Offset& a, const Offset& b) {
+      return std::abs(a.aside) + a.away < std::abs(b.aside) + b.away;
+    });
+    return made;
+  }();
+  return all;
+}
+
+// y of the face's edge at x: its top, or its bottom and the concrete, whichever is lower.
+double edgeAt(const WallView& view, double x, bool up) {
+  const Length u = view.from + Length::nanometres(std::llround(x * 1e6 * static_cast<double>(view.scale.below)));
+  const Length inFace = std::clamp(u, view.from, view.to);
+  const WallFace& face = view.layout->face;
+  const auto heights = [&](const HeightLine& line) {
+    return std::minmax(line.heightAt(inFace, Beside::Left), line.heightAt(inFace, Beside::Right));
+  };
+  if (up) return view.y(heights(face.top).second);
+  return view.y(std::min(heights(face.bottom).first, heights(face.concrete).first));
+}
+
+// The label stands clear of the face over its whole width.
+bool isOutside(const WallView& view, const Box& box, bool up) {
+  if (box.right < -offFace || box.left > view.x(view.to) + offFace) return true;
+  const double middle = (box.left + box.right) / 2;
+  bool clear = true;
+  for (const double x : {box.left, middle, box.right}) {
+    clear =
+        clear && (up ? box.bottom <= edgeAt(view, x, up) - offFace / 2 : box.top >= edgeAt(view, x, up) + offFace / 2);
+  }
+  return clear;
+}
+
+struct Found {
+  PaperPoint middle;
+  std::vector<Line> lines;
+  double length;
+};
+
+std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const Callout& callout,
+                               const PaperPoint& from, bool up, const std::vector<Line>& taken) {
+  const double sign = up ? -1 : 1;
+  const double off = edgeAt(view, from.x, up) + sign * offFace / 2;
+  const PaperPoint edge{from.x, up ? std::min(off, from.y) : std::max(off, from.y)};
+  if (!sketch.isClear(from, edge)) return std::nullopt;
+  const double half = callout.label.height() / 2;
+  for (const Offset& offset : offsets()) {
+    const PaperPoint middle{from.x + offset.aside, edge.y + sign * (offFace / 2 + half + offset.away)};
+    const Box box = boxAround(callout.label, middle);
+    if (!isOutside(view, box, up) || !sketch.hasRoom(box)) continue;
+    const PaperPoint end{std::clamp(from.x, box.left, box.right), up ? box.bottom + textRoom : box.top - textRoom};
+    const std::vector<Line> lines{{from, edge}, {edge, end}};
+    const bool free = std::all_of(lines.begin(), lines.end(), [&](const Line& line) {
+      return sketch.isClear(line.a, line.b) &&
+             std::none_of(taken.begin(), taken.end(), [&](const Line& other) { return cross(line, other); });
+    });
+    if (!free) continue;
+    return Found{middle, lines, std::abs(edge.y - from.y) + std::hypot(end.x - edge.x, end.y - edge.y)};
+  }
+  return std::nullopt;
+}
+
+std::optional<Found> bestPlace(const Sketch& sketch, const WallView& view, const Callout& callout,
+                               const std::vector<Line>& taken) {
+  std::optional<Found> best;
+  for (const PaperPoint& point : callout.points) {
+    for (const bool up : {true, false}) {
+      const auto found = findPlace(sketch, view, callout, point, up, taken);
+      if (found && (!best || found->length < best->length)) best = found;
+    }
+    if (best) break;
+  }
+  return best;
+}
+
+}  // namespace
+
+std::vector<Callout> drawCallouts(Sketch& sketch, const WallView& view, const std::vector<Callout>& callouts) {
+  std::vector<Line> taken;
+  std::vector<Callout> left;
+  for (const Callout& callout : callouts) {
+    const auto place = bestPlace(sketch, view, callout, taken);
+    if (!place) {
+      left.push_back(callout);
+      continue;
+    }
+    const PaperPoint& from = place->lines.front().a;
+    if (callout.dot) {
+      constexpr double r = 0.6;
+      sketch.fill({{from.x - r, from.y}, {from.x, from.y - r}, {from.x + r, from.y}, {from.x, from.y + r}}, Ink::Black);
+    }
+    sketch.polyline({from, place->lines.front().b, place->lines.back().b}, thinLine, Dash::Solid, callout.part);
+    drawLabel(sketch, callout.label, place->middle, callout.part);
+    taken.insert(taken.end(), place->lines.begin(), place->lines.end());
+  }
+  return left;
+}
+
+}  // namespace ribwright

@@ -1,0 +1,165 @@
+#include "core/drawing/elevation.h"
+
+#include <algorithm>
+#include <optional>
+
+#include "core/drawing/elevation_fit.h"
+#include "core/drawing/text_extent.h"
+#include "core/drawing/wall_tables.h"
+
+namespace ribwright {
+
+namespace {
+
+// Tables that have no room under a drawing: the pages they take by themselves.
+std::vector<Sketch> tablePages(const Elevation& elevation) {
+  std::vector<Sketch> pages;
+  Box room{};
+  for (const PaperTable& table : elevation.tables) {
+    int row = 0;
+    const int rows = static_cast<int>(table.rows.size());
+    bool fresh = pages.empty();
+    while (row < rows) {
+      if (fresh) {
+        pages.emplace_back();
+        room = elevation.work;
+      }
+      const int next = drawTable(pages.back(), table, room, row);
+      if (next == row && fresh) return pages;  // not even one row fits a page of its own
+      if (next < rows) {
+        fresh = true;
+      } else {
+        room.top += heightOf(table, room.width(), row) + overTable;
+      }
+      row = next;
+    }
+  }
+  return pages;
+}
+
+void drawTablesUnder(Sketch& sketch, const Elevation& elevation, double top) {
+  Box room = elevation.work;
+  room.top = top;
+  for (const PaperTable& table : elevation.tables) {
+    const double height = heightOf(table, room.width());
+    if (height == 0) continue;
+    room.top += overTable;
+    drawTable(sketch, table, room);
+    room.top += height;
+  }
+}
+
+// The picture in the upper middle of the work area, with a word about labels that the tables hold alone. Gives its
+// lower end.
+double drawPicture(Sketch& sketch, const Elevation& elevation, const WallPicture& picture) {
+  const Box& work = elevation.work;
+  Drawing drawing = picture.drawing;
+  const double dx = work.left + (work.width() - picture.bounds.width()) / 2 - picture.bounds.left;
+  shift(drawing, dx, work.top - picture.bounds.top);
+  append(sketch.drawing, std::move(drawing));
+  const double bottom = work.top + picture.bounds.height();
+  if (picture.withoutRoom == 0) return bottom;
+  const std::string note = elevation.view.say("paper.without-room", {{"count", picture.withoutRoom}});
+  sketch.text({{work.left, bottom + 1 + ascentOf(smallText)}, smallText, TextAnchor::Start, 0, false, note, -1});
+  return bottom + noteHeight;
+}
+
+// The contents of one wall's pages before their frames, since those need the number of all pages.
+struct BarePage {
+  Sketch sketch;
+  std::string subject;
+  std::optional<DrawingScale> scale;
+};
+
+// The wall has no face to draw: the findings say why.
+BarePage notLaidOut(const Elevation& elevation) {
+  BarePage page{{}, elevation.view.say("paper.elevation"), {}};
+  const Box& work = elevation.work;
+  double y = work.top + 10;
+  for (const std::string& line : wrapped(elevation.view.say("paper.not-laid-out"), markText, true, work.width())) {
+    page.sketch.text({{work.left, y}, markText, TextAnchor::Start, 0, true, line, -1});
+    y += lineOf(markText) + 1;
+  }
+  return page;
+}
+
+std::vector<BarePage> barePages(const Elevation& elevation) {
+  if (elevation.view.layout->face.top.vertices().empty()) return {notLaidOut(elevation)};
+  const FittedWall wall = fitted(elevation);
+  std::vector<BarePage> pages;
+  for (const WallPicture& picture : wall.pictures) {
+    BarePage page{{}, elevation.view.say("paper.elevation"), wall.scale};
+    const double bottom = drawPicture(page.sketch, elevation, picture);
+    if (wall.tablesUnder) drawTablesUnder(page.sketch, elevation, bottom);
+    pages.push_back(std::move(page));
+  }
+  if (wall.tablesUnder) return pages;
+  for (Sketch& table : tablePages(elevation))
+    pages.push_back({std::move(table), elevation.view.say("paper.tables"), {}});
+  return pages;
+}
+
+bool topIsEave(const Job& job, const Wall& wall) {
+  return wall.top.empty() && job.building.roof.kind != Roof::Kind::None;
+}
+
+Elevation elevationOf(const Job& job, const Plan& plan, std::size_t wall, PaperSize paper) {
+  Elevation elevation;
+  elevation.frame = {paper, &job, &Words::of("en")};
+  elevation.work = workArea(elevation.frame);
+  WallView& view = elevation.view;
+  view.wall = &job.walls[wall];
+  view.layout = &plan.walls[wall]->layout;
+  view.words = elevation.frame.words;
+  view.style = {job.units, job.decimalSign};
+  view.topIsEave = topIsEave(job, *view.wall);
+  view.to = view.layout->face.width;
+  const auto& codes = plan.order.codes;
+  elevation.tables = {openingTable(view),
+                      markTable(view, wall < codes.size() ? codes[wall] : std::vector<std::string>{})};
+  return elevation;
+}
+
+std::string wallTitle(const WallView& view) {
+  const char* id = view.wall->name.empty() ? "paper.wall" : "paper.wall.named";
+  return view.say(id, {{"letter", view.wall->letter}, {"name", view.wall->name}});
+}
+
+Page framed(const Elevation& elevation, BarePage bare, int number, int count) {
+  const WallView& view = elevation.view;
+  const PageTitle title{wallTitle(view), bare.subject, number, count, bare.scale};
+  drawFrame(bare.sketch, elevation.frame, title);
+  const std::string page = view.say("paper.page", {{"page", number}, {"pages", count}});
+  return {elevation.frame.paper, view.wall->letter, title.wall + ", " + title.subject + ", " + page,
+          std::move(bare.sketch.drawing)};
+}
+
+}  // namespace
+
+std::vector<Page> elevationPages(const Job& job, const Plan& plan, PaperSize paper) {
+  std::vector<Elevation> elevations;
+  std::vector<std::vector<BarePage>> bare;
+  int count = 0;
+  for (std::size_t wall = 0; wall < job.walls.size() && wall < plan.walls.size(); ++wall) {
+    elevations.push_back(elevationOf(job, plan, wall, paper));
+    elevations.back().firstPage = count + 1;
+    bare.push_back(barePages(elevations.back()));
+    count += static_cast<int>(bare.back().size());
+  }
+  std::vector<Page> pages;
+  for (std::size_t wall = 0; wall < bare.size(); ++wall) {
+    for (BarePage& page : bare[wall]) {
+      const int number = static_cast<int>(pages.size()) + 1;
+      pages.push_back(framed(elevations[wall], std::move(page), number, count));
+    }
+  }
+  return pages;
+}
+
+std::vector<Page> elevationPages(const Job& job, const Plan& plan, std::string_view letter, PaperSize paper) {
+  std::vector<Page> pages = elevationPages(job, plan, paper);
+  std::erase_if(pages, [&](const Page& page) { return page.wall != letter; });
+  return pages;
+}
+
+}  // namespace ribwright

@@ -1,0 +1,129 @@
+#include "core/drawing/elevation_fit.h"
+
+#include <algorithm>
+#include <optional>
+
+#include "core/drawing/page_breaks.h"
+#include "core/drawing/text_extent.h"
+
+namespace ribwright {
+
+namespace {
+
+constexpr double besideWall = 17;  // room for heights and match marks on either side of a wall
+
+// A full sheet is wide enough for a line of small text that reads upward.
+bool namesFit(const WallView& view, const DrawingScale& scale) {
+  Length widest;
+  for (const Piece& piece : view.layout->pieces) widest = std::max(widest, piece.right - piece.left);
+  return widest == Length() || onPaper(widest, scale) >= lineOf(smallText) + 1.8;
+}
+
+std::vector<Length> breaksAt(const Elevation& elevation, const DrawingScale& scale) {
+  const double room = elevation.work.width() - 2 * besideWall;
+  const auto most = static_cast<std::int64_t>(room * 1e6) * scale.below;
+  return pageBreaks(*elevation.view.layout, Length::nanometres(most));
+}
+
+bool mayFit(const Elevation& elevation, const DrawingScale& scale) {
+  WallView whole = elevation.view;
+  whole.from = Length();
+  whole.to = whole.layout->face.width;
+  return onPaper(highestSeen(whole) - lowestSeen(whole), scale) < elevation.work.height();
+}
+
+FittedWall attemptAt(const Elevation& elevation, const DrawingScale& scale) {
+  FittedWall attempt{scale, breaksAt(elevation, scale), {}, false};
+  WallView view = elevation.view;
+  view.scale = scale;
+  for (std::size_t i = 1; i < attempt.breaks.size(); ++i) {
+    view.from = attempt.breaks[i - 1];
+    view.to = attempt.breaks[i];
+    const int number = static_cast<int>(i), page = elevation.firstPage + number - 1;
+    attempt.pictures.push_back(wallPicture(view, {number - 1, page - 1}, {number, page + 1}));
+  }
+  return attempt;
+}
+
+bool fits(const Elevation& elevation, const FittedWall& attempt) {
+  return attempt.height() + noteHeight <= elevation.work.height() && attempt.width() <= elevation.work.width();
+}
+
+bool tablesFit(const Elevation& elevation, const FittedWall& attempt) {
+  return attempt.height() + noteHeight + heightOfTables(elevation) <= elevation.work.height();
+}
+
+// Scales in the order they are tried: fewest pages first, then the largest drawing.
+std::vector<DrawingScale> inOrder(const Elevation& elevation, bool mustName, std::vector<DrawingScale> scales) {
+  std::erase_if(scales, [&](const DrawingScale& scale) {
+    return !mayFit(elevation, scale) || (mustName && !namesFit(elevation.view, scale));
+  });
+  std::stable_sort(scales.begin(), scales.end(), [&](const DrawingScale& a, const DrawingScale& b) {
+    return breaksAt(elevation, a).size() < breaksAt(elevation, b).size();
+  });
+  return scales;
+}
+
+std::optional<FittedWall> firstThatFits(const Elevation& elevation, const std::vector<DrawingScale>& scales) {
+  for (const DrawingScale& scale : scales) {
+    FittedWall attempt = attemptAt(elevation, scale);
+    if (fits(elevation, attempt)) return attempt;
+  }
+  return std::nullopt;
+}
+
+// The next smaller scale is better than a page more for the tables.
+FittedWall withTables(const Elevation& elevation, FittedWall best, const std::vector<DrawingScale>& usual) {
+  if (tablesFit(elevation, best) || best.pictures.size() > 1) return best;
+  for (const DrawingScale& scale : usual) {
+    if (scale.below <= best.scale.below) continue;
+    if (!namesFit(elevation.view, scale)) return best;
+    FittedWall smaller = attemptAt(elevation, scale);
+    return fits(elevation, smaller) && tablesFit(elevation, smaller) ? smaller : best;
+  }
+  return best;
+}
+
+FittedWall bestAttempt(const Elevation& elevation) {
+  const UnitSystem units = elevation.view.style.units;
+  const auto usual = usualScales(units), small = smallScales(units);
+  if (auto named = firstThatFits(elevation, inOrder(elevation, true, usual)))
+    return withTables(elevation, std::move(*named), usual);
+  if (auto largest = firstThatFits(elevation, inOrder(elevation, false, usual))) return std::move(*largest);
+  for (const DrawingScale& scale : small) {
+    FittedWall attempt = attemptAt(elevation, scale);
+    if (fits(elevation, attempt) || scale == small.back()) return attempt;
+  }
+  return attemptAt(elevation, usual.back());
+}
+
+}  // namespace
+
+double FittedWall::height() const {
+  double most = 0;
+  for (const WallPicture& picture : pictures) most = std::max(most, picture.bounds.height());
+  return most;
+}
+
+double FittedWall::width() const {
+  double most = 0;
+  for (const WallPicture& picture : pictures) most = std::max(most, picture.bounds.width());
+  return most;
+}
+
+double heightOfTables(const Elevation& elevation) {
+  double height = 0;
+  for (const PaperTable& table : elevation.tables) {
+    const double own = heightOf(table, elevation.work.width());
+    if (own > 0) height += own + overTable;
+  }
+  return height;
+}
+
+FittedWall fitted(const Elevation& elevation) {
+  FittedWall best = bestAttempt(elevation);
+  best.tablesUnder = best.pictures.size() == 1 && tablesFit(elevation, best);
+  return best;
+}
+
+}  // namespace ribwright

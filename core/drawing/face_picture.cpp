@@ -1,0 +1,167 @@
+#include "core/drawing/face_picture.h"
+
+#include <algorithm>
+#include <array>
+
+namespace ribwright {
+
+namespace {
+
+constexpr double matchReach = 6;  // a match line reaches this far beyond the face
+constexpr double groundReach = 4;
+
+// A ring cut off at an upright or level line: keeps what lies on the inner side.
+std::vector<PaperPoint> cutOff(const std::vector<PaperPoint>& ring, double PaperPoint::*axis, double limit,
+                               bool below) {
+  const auto inner = [&](const PaperPoint& point) { return below ? point.*axis <= limit : point.*axis >= limit; };
+  std::vector<PaperPoint> kept;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const PaperPoint& a = ring[i];
+    const PaperPoint& b = ring[(i + 1) % ring.size()];
+    if (inner(a)) kept.push_back(a);
+    if (inner(a) == inner(b)) continue;
+    const double along = (limit - a.*axis) / (b.*axis - a.*axis);
+    kept.push_back({a.x + (b.x - a.x) * along, a.y + (b.y - a.y) * along});
+  }
+  return kept;
+}
+
+std::vector<PaperPoint> within(std::vector<PaperPoint> ring, const Box& box) {
+  ring = cutOff(ring, &PaperPoint::x, box.left, false);
+  ring = cutOff(ring, &PaperPoint::x, box.right, true);
+  ring = cutOff(ring, &PaperPoint::y, box.top, false);
+  return cutOff(ring, &PaperPoint::y, box.bottom, true);
+}
+
+// Draws the part of a straight line that lies in the box or on its edge.
+void lineWithin(Sketch& sketch, const PaperPoint& a, const PaperPoint& b, const Box& box, PartIndex part) {
+  double enter = 0, leave = 1;
+  const auto clip = [&](double from, double to, double low, double high) {
+    constexpr double hair = 1e-9;
+    if (from == to) return from >= low - hair && from <= high + hair;
+    const double first = (low - from) / (to - from), second = (high - from) / (to - from);
+    enter = std::max(enter, std::min(first, second));
+    leave = std::min(leave, std::max(first, second));
+    return true;
+  };
+  if (!clip(a.x, b.x, box.left, box.right) || !clip(a.y, b.y, box.top, box.bottom) || leave <= enter) return;
+  const auto point = [&](double along) { return PaperPoint{a.x + (b.x - a.x) * along, a.y + (b.y - a.y) * along}; };
+  sketch.line(point(enter), point(leave), thinLine, Dash::Solid, part);
+}
+
+std::vector<PaperPoint> onPaper(const WallView& view, const Ring& ring) {
+  std::vector<PaperPoint> points;
+  for (const FaceVertex& vertex : ring) points.push_back(view.at(vertex.u, vertex.z));
+  return points;
+}
+
+void drawPiece(Sketch& sketch, const WallView& view, const Piece& piece) {
+  const SeenPart seen = seenPart(view, piece);
+  if (seen.empty()) return;
+  const Box box{view.x(seen.left), view.y(seen.top), view.x(seen.right), view.y(piece.bottom)};
+  const PartIndex part = sketch.part(Part::Kind::Piece, view.layout->letter, piece.mark);
+  Fill fill{{}, Ink::White, part};
+  for (const Ring& ring : piece.rings) {
+    auto points = within(onPaper(view, ring), box);
+    if (points.size() >= 3) fill.rings.push_back(std::move(points));
+  }
+  if (!fill.rings.empty()) sketch.drawing.items.emplace_back(std::move(fill));
+  for (const Ring& ring : piece.rings) {
+    const std::vector<PaperPoint> points = onPaper(view, ring);
+    for (std::size_t i = 0; i < points.size(); ++i) {
+      lineWithin(sketch, points[i], points[(i + 1) % points.size()], box, part);
+    }
+  }
+}
+
+// A height line from the view's left limit to its right one, steps and all.
+std::vector<PaperPoint> along(const WallView& view, const HeightLine& line) {
+  std::vector<PaperPoint> points{view.at(view.from, line.heightAt(view.from, Beside::Right))};
+  for (const FaceVertex& vertex : line.vertices()) {
+    if (vertex.u > view.from && vertex.u < view.to) points.push_back(view.at(vertex.u, vertex.z));
+  }
+  points.push_back(view.at(view.to, line.heightAt(view.to, Beside::Left)));
+  return points;
+}
+
+void drawOutline(Sketch& sketch, const WallView& view) {
+  const WallFace& face = view.layout->face;
+  const PartIndex part = sketch.part(Part::Kind::Face, view.layout->letter, "");
+  const Dash dash = view.layout->sheeted ? Dash::Solid : Dash::Dashed;
+  const auto top = along(view, face.top), bottom = along(view, face.bottom);
+  sketch.polyline(top, outlineLine, dash, part);
+  sketch.polyline(bottom, outlineLine, dash, part);
+  if (view.hasLeftCorner()) sketch.line(bottom.front(), top.front(), outlineLine, dash, part);
+  if (view.hasRightCorner()) sketch.line(bottom.back(), top.back(), outlineLine, dash, part);
+}
+
+void drawConcrete(Sketch& sketch, const WallView& view) {
+  auto points = along(view, view.layout->face.concrete);
+  if (view.hasLeftCorner()) points.insert(points.begin(), {points.front().x - groundReach, points.front().y});
+  if (view.hasRightCorner()) points.push_back({points.back().x + groundReach, points.back().y});
+  sketch.polyline(points, thinLine, Dash::Dashed);
+}
+
+void drawUpright(Sketch& sketch, const WallView& view, Length u) {
+  const WallFace& face = view.layout->face;
+  const Length top = std::max(face.top.heightAt(u, Beside::Left), face.top.heightAt(u, Beside::Right));
+  const Length bottom = std::min(face.bottom.heightAt(u, Beside::Left), face.bottom.heightAt(u, Beside::Right));
+  sketch.line({view.x(u), view.y(top) - matchReach}, {view.x(u), view.y(bottom) + matchReach}, thinLine, Dash::Chain);
+}
+
+}  // namespace
+
+std::array<Length, 2> openHeights(const WallLayout& layout, const CutRegion& cut, Length u, Beside side) {
+  const Length floor = layout.face.bottom.heightAt(u, side), ceiling = layout.face.top.heightAt(u, side);
+  const Length lower = cut.reachesFloor ? floor : std::max(floor, cut.lower.heightAt(u, side));
+  return {lower, std::min(ceiling, cut.upper.heightAt(u, side))};
+}
+
+std::vector<PaperPoint> openOutline(const WallView& view, const CutRegion& cut) {
+  const WallFace& face = view.layout->face;
+  const Length left = std::max({cut.left, view.from, Length()}), right = std::min({cut.right, view.to, face.width});
+  if (left >= right) return {};
+  std::vector<Length> places{left, right};
+  for (const HeightLine* line : {&cut.lower, &cut.upper, &face.top, &face.bottom}) {
+    for (const FaceVertex& vertex : line->vertices()) {
+      if (vertex.u > left && vertex.u < right) places.push_back(vertex.u);
+    }
+  }
+  std::sort(places.begin(), places.end());
+  places.erase(std::unique(places.begin(), places.end()), places.end());
+  std::vector<PaperPoint> upper, lower;
+  for (std::size_t i = 0; i + 1 < places.size(); ++i) {
+    const auto first = openHeights(*view.layout, cut, places[i], Beside::Right);
+    const auto last = openHeights(*view.layout, cut, places[i + 1], Beside::Left);
+    if (first[1] < first[0] && last[1] < last[0]) continue;
+    upper.push_back(view.at(places[i], std::max(first[0], first[1])));
+    upper.push_back(view.at(places[i + 1], std::max(last[0], last[1])));
+    lower.push_back(view.at(places[i], first[0]));
+    lower.push_back(view.at(places[i + 1], last[0]));
+  }
+  upper.insert(upper.end(), lower.rbegin(), lower.rend());
+  upper.erase(std::unique(upper.begin(), upper.end()), upper.end());
+  return upper;
+}
+
+void drawFace(Sketch& sketch, const WallView& view) {
+  drawConcrete(sketch, view);
+  for (const Piece& piece : view.layout->pieces) drawPiece(sketch, view, piece);
+  for (const CutRegion& cut : view.layout->cuts) {
+    auto ring = openOutline(view, cut);
+    if (ring.size() < 3) continue;
+    const auto kind = cut.penetration ? Part::Kind::Penetration : Part::Kind::Opening;
+    const PartIndex part = sketch.part(kind, view.layout->letter, cut.id);
+    sketch.fill(ring, Ink::White, part);
+    ring.push_back(ring.front());
+    sketch.polyline(std::move(ring), openingLine, Dash::Solid, part);
+  }
+  drawOutline(sketch, view);
+  for (const Length joint : view.wall->expansionJoints) {
+    if (joint > view.from && joint < view.to) drawUpright(sketch, view, joint);
+  }
+  if (!view.hasLeftCorner()) drawUpright(sketch, view, view.from);
+  if (!view.hasRightCorner()) drawUpright(sketch, view, view.to);
+}
+
+}  // namespace ribwright

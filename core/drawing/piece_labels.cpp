@@ -1,0 +1,114 @@
+#include "core/drawing/piece_labels.h"
+
+#include <algorithm>
+
+#include "core/drawing/shown_length.h"
+
+namespace ribwright {
+
+namespace {
+
+constexpr double besideSeam = 0.6;  // clear paper between a label and the edges of its sheet
+
+double between(const Cell& cell, Length atLeft, Length atRight, Length u) {
+  const double along = (u - cell.left).inMillimetres() / (cell.right - cell.left).inMillimetres();
+  return atLeft.inMillimetres() + (atRight - atLeft).inMillimetres() * along;
+}
+
+LabelBlock levelLabel(const Piece& piece, const LengthStyle& style, double markHeight) {
+  return {{{{piece.mark, markHeight, true}}, {{cutText(piece.blankLength, style), smallText, false}}}, false};
+}
+
+LabelBlock upwardLabel(const Piece& piece, const LengthStyle& style) {
+  return {{{{piece.mark, smallText, true}, {cutText(piece.blankLength, style), smallText, false}}}, true};
+}
+
+LabelBlock markAlone(const Piece& piece, bool upward) { return {{{{piece.mark, smallText, true}}}, upward}; }
+
+// All sheets of a wall are named in one manner where they can be: level when a full sheet is wide enough for it.
+bool namedLevel(const WallView& view) {
+  double widest = 0, cover = 0;
+  for (const Piece& piece : view.layout->pieces) {
+    widest = std::max(widest, levelLabel(piece, view.style, markText).width());
+    const SeenPart seen = seenPart(view, piece);
+    if (!seen.empty()) cover = std::max(cover, view.size(seen.right - seen.left));
+  }
+  return widest + 2 * besideSeam <= cover;
+}
+
+std::vector<LabelBlock> waysToName(const Piece& piece, const WallView& view, bool level) {
+  const LabelBlock big = levelLabel(piece, view.style, markText), small = levelLabel(piece, view.style, smallText);
+  const LabelBlock upward = upwardLabel(piece, view.style);
+  if (level) return {big, small, upward, markAlone(piece, false), markAlone(piece, true)};
+  return {upward, big, small, markAlone(piece, true), markAlone(piece, false)};
+}
+
+bool drawInside(Sketch& sketch, const std::vector<Column>& columns, const std::vector<LabelBlock>& ways, double height,
+                PartIndex part) {
+  for (const LabelBlock& way : ways) {
+    const double width = way.width() + 2 * besideSeam, tall = way.height() + 2 * besideSeam;
+    for (const PaperPoint& spot : spotsIn(columns, width, tall, height)) {
+      if (!sketch.hasRoom(boxAround(way, spot))) continue;
+      drawLabel(sketch, way, spot, part);
+      return true;
+    }
+  }
+  return false;
+}
+
+// Where a line to the piece may end: in the middle of its seen parts, near their upper or lower edge.
+std::vector<PaperPoint> pointsOn(const std::vector<Column>& columns) {
+  std::vector<PaperPoint> points;
+  for (const Column& column : columns) {
+    const double x = (column.left + column.right) / 2;
+    const double top = (column.topLeft + column.topRight) / 2, bottom = (column.bottomLeft + column.bottomRight) / 2;
+    const double in = std::min(3.0, (top - bottom) / 2);
+    points.push_back({x, -(top - in)});
+    points.push_back({x, -(bottom + in)});
+  }
+  return points;
+}
+
+}  // namespace
+
+std::vector<Column> seenColumns(const WallView& view, const Piece& piece) {
+  const SeenPart seen = seenPart(view, piece);
+  const double below = static_cast<double>(view.scale.below);
+  const double top = view.size(seen.top);
+  std::vector<Column> columns;
+  for (const Cell& cell : piece.cells) {
+    const Length left = std::max(cell.left, seen.left), right = std::min(cell.right, seen.right);
+    if (left >= right) continue;
+    const auto height = [&](Length atLeft, Length atRight, Length u) {
+      return std::min(between(cell, atLeft, atRight, u) / below, top);
+    };
+    const Column column{view.x(left),
+                        view.x(right),
+                        height(cell.bottomLeft, cell.bottomRight, left),
+                        height(cell.bottomLeft, cell.bottomRight, right),
+                        height(cell.topLeft, cell.topRight, left),
+                        height(cell.topLeft, cell.topRight, right)};
+    if (column.topLeft > column.bottomLeft || column.topRight > column.bottomRight) columns.push_back(column);
+  }
+  return columns;
+}
+
+std::vector<Callout> drawPieceLabels(Sketch& sketch, const WallView& view) {
+  const bool level = namedLevel(view);
+  const WallFace& face = view.layout->face;
+  const double height = view.size(half(face.top.lowest(Length(), face.width)));
+  std::vector<Callout> unnamed;
+  for (const Piece& piece : view.layout->pieces) {
+    if (!isNamedHere(view, piece)) continue;
+    const std::vector<Column> columns = seenColumns(view, piece);
+    if (columns.empty()) continue;
+    const PartIndex part = sketch.part(Part::Kind::Piece, view.layout->letter, piece.mark);
+    if (drawInside(sketch, columns, waysToName(piece, view, level), height, part)) continue;
+    const LabelBlock label{
+        {{{piece.mark, smallText, true}, {cutText(piece.blankLength, view.style), smallText, false}}}, false};
+    unnamed.push_back({label, pointsOn(columns), true, part});
+  }
+  return unnamed;
+}
+
+}  // namespace ribwright

@@ -1,0 +1,183 @@
+#include "core/drawing/wall_picture.h"
+
+#include <algorithm>
+
+#include "core/drawing/callout.h"
+#include "core/drawing/dimension_chain.h"
+#include "core/drawing/face_picture.h"
+#include "core/drawing/label_block.h"
+#include "core/drawing/opening_labels.h"
+#include "core/drawing/piece_labels.h"
+#include "core/drawing/shown_length.h"
+
+namespace ribwright {
+
+namespace {
+
+constexpr double heightsOff = 8;  // from a corner to its upright dimension
+constexpr double underWall = 11;  // room under the sheets for the flag, before the first chain
+constexpr double underLabels = 5;
+constexpr double betweenChains = 6;
+constexpr double offMatchLine = 1.5;
+
+std::string heightWords(const WallView& view, const char* id, Length height) {
+  return view.say(id, {{"height", dimensionText(height, view.style)}});
+}
+
+void drawCornerHeights(Sketch& sketch, const WallView& view) {
+  const HeightLine& steel = view.layout->face.steel;
+  const char* id = view.topIsEave ? "paper.eave" : "paper.top";
+  const auto draw = [&](double x, double outward, Length height) {
+    drawHeight(sketch, view, x, height, outward, heightWords(view, id, height), dimensionText(height, view.style));
+  };
+  if (view.hasLeftCorner()) draw(-heightsOff, -1, steel.heightAt(view.from, Beside::Right));
+  if (view.hasRightCorner()) draw(view.x(view.to) + heightsOff, 1, steel.heightAt(view.to, Beside::Left));
+}
+
+// Heights of the steel line where it turns between the corners.
+std::vector<Callout> topCallouts(const WallView& view) {
+  const WallFace& face = view.layout->face;
+  std::vector<Callout> callouts;
+  for (const FaceVertex& vertex : face.steel.vertices()) {
+    if (vertex.u <= view.from || vertex.u >= view.to) continue;
+    const char* id = face.ridge == vertex.u ? "paper.ridge" : "paper.top";
+    const LabelBlock label{{{{heightWords(view, id, vertex.z), smallText, false}}}, false};
+    callouts.push_back({label, {view.at(vertex.u, vertex.z)}, false, -1});
+  }
+  return callouts;
+}
+
+// Where the concrete steps, the height of each level run.
+std::vector<Callout> stepCallouts(const WallView& view) {
+  const HeightLine& concrete = view.layout->face.concrete;
+  const std::vector<FaceVertex>& vertices = concrete.vertices();
+  std::vector<Length> places{view.from};
+  for (std::size_t i = 1; i < vertices.size(); ++i) {
+    const bool step = vertices[i].u == vertices[i - 1].u && vertices[i].z != vertices[i - 1].z;
+    if (step && vertices[i].u > view.from && vertices[i].u < view.to) places.push_back(vertices[i].u);
+  }
+  places.push_back(view.to);
+  std::vector<Callout> callouts;
+  if (places.size() == 2 && concrete.heightAt(view.from, Beside::Right) == Length()) return callouts;
+  for (std::size_t i = 1; i < places.size(); ++i) {
+    const Length middle = half(places[i - 1] + places[i]);
+    const Length z = concrete.heightAt(middle, Beside::Right);
+    const LabelBlock label{{{{heightWords(view, "paper.concrete", z), smallText, false}}}, false};
+    callouts.push_back({label, {view.at(middle, z)}, true, -1});
+  }
+  return callouts;
+}
+
+std::vector<Callout> jointCallouts(const WallView& view) {
+  std::vector<Callout> callouts;
+  for (const Length joint : view.wall->expansionJoints) {
+    if (joint <= view.from || joint >= view.to) continue;
+    const PaperPoint top = view.at(joint, view.layout->face.top.heightAt(joint, Beside::Left));
+    const LabelBlock label{{{{view.say("paper.joint"), smallText, false}}}, false};
+    callouts.push_back({label, {{top.x, top.y - 6}}, false, -1});
+  }
+  return callouts;
+}
+
+void drawMatchMark(Sketch& sketch, const WallView& view, const MatchMark& mark, Length at, double outward) {
+  const std::string name = view.say("paper.match", {{"number", mark.number}, {"page", mark.page}});
+  const std::string place =
+      view.say("paper.match.place", {{"distance", dimensionText(asTapeReads(at, view.style), view.style)}});
+  const LabelBlock label{{{{name, smallText, true}}, {{place, smallText, false}}}, true};
+  const double x = view.x(at) + outward * (offMatchLine + label.width() / 2);
+  drawLabel(sketch, label, {x, -label.height() / 2}, -1);
+}
+
+// The flag stands where the first sheet hangs, on the outer side of the start corner.
+void drawStartFlag(Sketch& sketch, const WallView& view, double base) {
+  const bool left = view.layout->direction.hand == Hand::LeftToRight;
+  if (!view.layout->sheeted || !(left ? view.hasLeftCorner() : view.hasRightCorner())) return;
+  const double x = left ? 0 : view.x(view.to), outward = left ? -1 : 1;
+  sketch.line({x, base + 1}, {x, base + underWall - 2}, openingLine);
+  sketch.fill({{x, base + 2}, {x + outward * 5, base + 4.5}, {x, base + 7}}, Ink::Black);
+  const LabelBlock label{{{{view.say("paper.start"), smallText, true}}}, false};
+  drawLabel(sketch, label, {x + outward * (6 + label.width() / 2), base + 4.5}, -1);
+}
+
+void drawHangArrow(Sketch& sketch, const WallView& view, double y) {
+  if (!view.layout->sheeted) return;
+  const bool toRight = view.layout->direction.hand == Hand::LeftToRight;
+  const LabelBlock label{{{{view.say(toRight ? "paper.hang.right" : "paper.hang.left"), markText, true}}}, false};
+  constexpr double shaft = 26, gap = 2.5, head = 4;
+  const double left = view.x(half(view.from + view.to)) - (shaft + gap + label.width()) / 2;
+  const double middle = y + label.height() / 2;
+  const double tip = toRight ? left + shaft : left, tail = toRight ? left : left + shaft;
+  sketch.line({tail, middle}, {tip - (toRight ? head : -head), middle}, outlineLine);
+  sketch.arrowHead({tip, middle}, toRight ? 1 : -1, 0, head);
+  drawLabel(sketch, label, {left + shaft + gap + label.width() / 2, middle}, -1);
+}
+
+std::vector<Length> chainPlaces(const WallView& view) {
+  std::vector<Length> places{view.from, view.to};
+  for (const CutRegion& cut : view.layout->cuts) {
+    if (cut.penetration) continue;
+    for (const auto& jamb : {cut.steelLeft, cut.steelRight}) {
+      if (jamb && *jamb > view.from && *jamb < view.to) places.push_back(*jamb);
+    }
+  }
+  return places;
+}
+
+// Gives how many figures found no room.
+int drawChains(Sketch& sketch, const WallView& view, double base) {
+  const auto spaces = spacesBetween(chainPlaces(view), view.style);
+  const auto total = spacesBetween({view.from, view.to}, view.style);
+  const double y = std::max(base + underWall, sketch.bounds().bottom + underLabels);
+  int withoutPlace = 0;
+  double totalY = y;
+  if (spaces.size() > 1) {
+    const DrawnChain chain = drawChain(sketch, view, spaces, y);
+    withoutPlace = chain.withoutPlace;
+    totalY = chain.lowest + betweenChains;
+  }
+  for (std::size_t i = 1; i < spaces.size(); ++i) {
+    const double x = view.x(spaces[i].from);
+    sketch.line({x, base + 1}, {x, y + 1.5}, thinLine);
+  }
+  for (const Length end : {view.from, view.to})
+    sketch.line({view.x(end), base + 1}, {view.x(end), totalY + 1.5}, thinLine);
+  return withoutPlace + drawChain(sketch, view, total, totalY).withoutPlace;
+}
+
+void drawUnsheeted(Sketch& sketch, const WallView& view) {
+  const char* id = view.wall->cladding == Cladding::Open ? "paper.open" : "paper.by-others";
+  const LabelBlock label{{{{view.say(id), markText, true}}}, false};
+  const PaperPoint middle{view.x(half(view.from + view.to)), view.y(half(lowestSeen(view) + highestSeen(view)))};
+  if (sketch.hasRoom(boxAround(label, middle))) return drawLabel(sketch, label, middle, -1);
+  drawCallouts(sketch, view, {{label, {middle}, true, -1}});
+}
+
+}  // namespace
+
+WallPicture wallPicture(const WallView& view, const MatchMark& left, const MatchMark& right) {
+  Sketch sketch;
+  drawFace(sketch, view);
+  std::vector<Callout> callouts = topCallouts(view);
+  const auto gather = [&](std::vector<Callout> more) { callouts.insert(callouts.end(), more.begin(), more.end()); };
+  gather(jointCallouts(view));
+  gather(stepCallouts(view));
+  gather(drawOpeningLabels(sketch, view));
+  gather(drawPieceLabels(sketch, view));
+  drawCornerHeights(sketch, view);
+  if (!view.hasLeftCorner()) drawMatchMark(sketch, view, left, view.from, -1);
+  if (!view.hasRightCorner()) drawMatchMark(sketch, view, right, view.to, 1);
+  const double base = view.y(lowestSeen(view));
+  drawStartFlag(sketch, view, base);
+  constexpr double witnessReach = 60;
+  for (const Length place : chainPlaces(view)) {
+    sketch.reserve({view.x(place), base}, {view.x(place), base + witnessReach});
+  }
+  int withoutRoom = static_cast<int>(drawCallouts(sketch, view, callouts).size());
+  if (!view.layout->sheeted) drawUnsheeted(sketch, view);
+  withoutRoom += drawChains(sketch, view, base);
+  drawHangArrow(sketch, view, sketch.bounds().bottom + 3);
+  const Box bounds = sketch.bounds();
+  return {std::move(sketch.drawing), bounds, withoutRoom};
+}
+
+}  // namespace ribwright

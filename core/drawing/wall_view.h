@@ -1,0 +1,52 @@
+// The part of a wall's face that one drawing shows, and where each of its points comes to lie on paper.
+//
+// x = 0 at `from`, y = 0 at the top of concrete (z = 0); mm, y down, so heights above concrete are negative.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/drawing/drawing.h"
+#include "core/drawing/drawing_scale.h"
+#include "core/job/job.h"
+#include "core/layout/wall_layout.h"
+#include "core/words/words.h"
+
+namespace ribwright {
+
+struct WallView {
+  const Wall* wall = nullptr;
+  const WallLayout* layout = nullptr;
+  const Words* words = nullptr;
+  LengthStyle style;
+  bool topIsEave = false;  // the wall's top comes from the roof: its corners are eaves
+  DrawingScale scale;
+  Length from, to;  // u; the whole wall, or what stands between two match lines
+
+  double size(Length length) const { return onPaper(length, scale); }
+  double x(Length u) const { return size(u - from); }
+  double y(Length z) const { return -size(z); }
+  PaperPoint at(Length u, Length z) const { return {x(u), y(z)}; }
+  bool hasLeftCorner() const { return from == Length(); }
+  bool hasRightCorner() const { return to == layout->face.width; }
+  std::string say(std::string_view id, const WordValues& values = {}) const { return words->say(id, values, style); }
+  bool shows(Length u) const { return u >= from && u <= to; }
+};
+
+// What of a piece is seen from outside: not what the next sheet or an upper one lies over, nor what is on another page.
+struct SeenPart {
+  Length left, right;  // left >= right: nothing
+  Length top;          // z
+  bool empty() const { return left >= right; }
+};
+SeenPart seenPart(const WallView& view, const Piece& piece);
+
+// The sheet stands on this drawing: the middle of what it covers does. So each is named on one page only.
+bool isNamedHere(const WallView& view, const Piece& piece);
+
+// Highest and lowest z of face and concrete on this drawing.
+Length highestSeen(const WallView& view);
+Length lowestSeen(const WallView& view);
+
+}  // namespace ribwright

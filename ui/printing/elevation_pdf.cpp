@@ -1,0 +1,54 @@
+#include "ui/printing/elevation_pdf.h"
+
+#include <QBuffer>
+#include <QByteArray>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+
+#include "ui/painting/page_painter.h"
+
+namespace ribwright {
+
+namespace {
+
+constexpr int resolution = 1200;
+
+QPageLayout layoutOf(const Page& page) {
+  const PaperExtent extent = extentOf(page.paper);
+  const QPageSize size(QSizeF(extent.width, extent.height), QPageSize::Millimeter, QString(), QPageSize::ExactMatch);
+  return QPageLayout(size, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0));
+}
+
+}  // namespace
+
+std::string elevationPdf(const std::vector<Page>& pages, const std::string& title) {
+  if (pages.empty()) return {};
+  QBuffer buffer;
+  buffer.open(QIODevice::WriteOnly);
+  {
+    QPdfWriter writer(&buffer);
+    writer.setResolution(resolution);
+    writer.setTitle(QString::fromStdString(title));
+    writer.setCreator(QStringLiteral("Ribwright"));
+    writer.setPageLayout(layoutOf(pages.front()));
+    QPainter painter;
+    if (!painter.begin(&writer)) return {};
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+      if (i > 0) {
+        writer.setPageLayout(layoutOf(pages[i]));
+        if (!writer.newPage()) return {};
+      }
+      painter.save();
+      constexpr double perMillimetre = resolution / 25.4;
+      painter.scale(perMillimetre, perMillimetre);
+      paintDrawing(painter, pages[i].drawing, 25.4 / 96);
+      painter.restore();
+    }
+    if (!painter.end()) return {};
+  }
+  return buffer.data().toStdString();
+}
+
+}  // namespace ribwright
