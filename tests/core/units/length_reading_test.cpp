@@ -198,6 +198,7 @@ TEST_CASE("minus subtracts inside parentheses") {
   checkAll({{"(12 - 3)", Length::inches(9)},
             {"(147.5-3)", Length::inches(144, 32)},
             {"(144-16)/2", Length::inches(64)},
+            {"(100-25/2)", Length::inches(87, 32)},
             {"(12 - 1/2)", Length::inches(11, 32)}},
            kFeetInches);
   // No dash form has a meaning here without marks, so a tight minus can only subtract.

@@ -179,6 +179,10 @@ TEST_CASE("deep parentheses and long text end in a refusal, not in a crash") {
 TEST_CASE("whatever was typed is said back in one sound line") {
   const std::string message = faultOf("a\nb\xff\xc3 \xe2\x82", kFeetInches);
   CHECK_THAT(message, Catch::StartsWith("\"a b?? ??\" is no length"));
+  // Cut short, too long for what it says, half of a pair, beyond the last character: each byte is said as ?
+  for (const std::string broken : {"\xe2\x82", "\xc0\xaf", "\xe0\x80\x80", "\xed\xa0\x80", "\xf0\x80\x80\x80",
+                                   "\xf4\x90\x80\x80", "\xf5\x80\x80\x80"})
+    CHECK_THAT(faultOf(broken, kFeetInches), Catch::StartsWith('"' + std::string(broken.size(), '?') + '"'));
   CHECK_THAT(faultOf("zwölf Fuß", kMillimetres), Catch::StartsWith("\"zwölf Fuß\" is no length"));
   CHECK(std::all_of(message.begin(), message.end(), [](char c) { return c >= ' ' && c <= '~'; }));
 }
