@@ -1,0 +1,214 @@
+// The one table per type that reading, writing and the schema go by.
+//
+// A type's table is a function `describe(Fields<T>&)` (job_tables_*.cpp): key, member, one line of words, limits. A
+// Form goes through it: the reader fills the members from a file, the writer takes them out, the schema tells what may
+// stand there. Keys are snake_case. A list of objects is described through its item's own table.
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <vector>
+
+#include "core/job/job_file_joined.h"
+#include "core/units/angle.h"
+#include "core/units/length.h"
+#include "core/units/length_text.h"
+
+namespace ribwright {
+
+struct LengthRange {
+  Length lowest, highest;
+  bool lowestExcluded = false;
+};
+struct WholeRange {
+  int lowest = 0, highest = 0;
+};
+struct AngleRange {
+  Angle lowest, highest;
+};
+struct TextRule {
+  std::size_t fewest = 0, most = 0;  // characters (code points)
+  enum class Holds { Line, Lines, Id, Letters } holds = Holds::Line;
+};
+struct ItemCount {
+  std::size_t fewest = 0;  // the most is the same for all lists (mostItems, job_file_tree.h)
+};
+using ChoiceWords = std::span<const std::string_view>;  // of an enum, in its order
+
+struct Key {
+  std::string_view name, says;
+  bool required = false;  // always written; its absence is a fault
+};
+
+class Form {
+ public:
+  virtual ~Form() = default;
+
+  // A member of the object at hand; `usual`: it equals its default. False: nothing to do here. True: one value, then
+  // endMember.
+  virtual bool beginMember(const Key& key, bool usual) = 0;
+  virtual void endMember() = 0;
+  // False: not to be described; no endObject then.
+  virtual bool beginObject(std::string_view type) = 0;
+  virtual void endObject() = 0;
+  // Returns how many items there are to be; each is beginItem, one value, endItem.
+  virtual std::size_t beginList(std::size_t size, ItemCount count) = 0;
+  virtual void beginItem(std::size_t index) = 0;
+  virtual void endItem() = 0;
+  virtual void endList() = 0;
+
+  virtual void value(std::string& text, const TextRule& rule) = 0;
+  virtual void value(int& whole, const WholeRange& range) = 0;
+  virtual void value(bool& flag) = 0;
+  virtual void value(Length& length, const LengthRange& range) = 0;
+  virtual void value(Angle& angle, const AngleRange& range) = 0;
+  virtual void value(Slope& slope) = 0;
+  virtual void choice(int& index, ChoiceWords words) = 0;
+
+  // Rules between members. `at` and `below` are paths from the object at hand ("girts[3].id").
+  virtual void wrong(std::string_view at, std::string_view message);
+  virtual bool soundAt(std::string_view path) const;     // no fault so far exactly there
+  virtual bool soundBelow(std::string_view path) const;  // nor anywhere inside it
+
+  UnitSystem units() const { return units_; }
+
+ protected:
+  explicit Form(UnitSystem units) : units_(units) {}
+  UnitSystem units_;
+};
+
+inline void Form::wrong(std::string_view, std::string_view) {}
+inline bool Form::soundAt(std::string_view) const { return true; }
+inline bool Form::soundBelow(std::string_view) const { return true; }
+
+template <class T>
+class Fields;
+template <class T>
+void formObject(Form& form, T& object, const T& usual);
+
+template <class T>
+void formValue(Form& form, T& object, const T& usual) {
+  formObject(form, object, usual);
+}
+inline void formValue(Form& form, bool& flag, const bool&) { form.value(flag); }
+inline void formValue(Form& form, Slope& slope, const Slope&) { form.value(slope); }
+template <class T, class Rule>
+requires(!std::is_enum_v<T>) void formValue(Form& form, T& scalar, const T&, const Rule& rule) {
+  form.value(scalar, rule);
+}
+template <class E>
+requires std::is_enum_v<E>
+void formValue(Form& form, E& chosen, const E&, const ChoiceWords& words) {
+  int index = static_cast<int>(chosen);
+  form.choice(index, words);
+  chosen = static_cast<E>(index);
+}
+
+// The members of one T, told one by one; what tables are written in.
+template <class T>
+class Fields {
+ public:
+  Fields(Form& form, T& object, const T& usual) : form_(form), object_(object), usual_(usual) {}
+
+  const T& read() const { return object_; }
+  Form& form() { return form_; }
+  UnitSystem units() const { return form_.units(); }
+
+  template <class M, class... Rule>
+  void member(std::string_view key, M T::*at, std::string_view says, const Rule&... rule) {
+    put({key, says, false}, object_.*at, usual_.*at, rule...);
+  }
+  template <class M, class... Rule>
+  void required(std::string_view key, M T::*at, std::string_view says, const Rule&... rule) {
+    put({key, says, true}, object_.*at, usual_.*at, rule...);
+  }
+  template <class M, class... Rule>
+  void put(const Key& key, M& value, const M& usual, const Rule&... rule) {
+    if (!form_.beginMember(key, value == usual)) return;
+    formValue(form_, value, usual, rule...);
+    form_.endMember();
+  }
+  template <class M, class... Rule>
+  void put(const Key& key, std::optional<M>& value, const std::optional<M>& usual, const Rule&... rule) {
+    if (!form_.beginMember(key, value == usual)) return;
+    if (!value) value.emplace();
+    formValue(form_, *value, M{}, rule...);
+    form_.endMember();
+  }
+  template <class M, class... Rule>
+  void put(const Key& key, std::vector<M>& values, const std::vector<M>& usual, const Rule&... rule) {
+    if (!form_.beginMember(key, values == usual)) return;
+    putList(values, ItemCount{key.required ? std::size_t{1} : std::size_t{0}}, rule...);
+    form_.endMember();
+  }
+  // A list that needs at least `count.fewest` items.
+  template <class M, class... Rule>
+  void requiredList(std::string_view key, std::vector<M> T::*at, ItemCount count, std::string_view says,
+                    const Rule&... rule) {
+    if (!form_.beginMember({key, says, true}, false)) return;
+    putList(object_.*at, count, rule...);
+    form_.endMember();
+  }
+
+  // A member that stands in the file as something else.
+  template <class M, class Local, class... Rule>
+  void converted(std::string_view key, M T::*at, std::string_view says, Local (*there)(M), M (*back)(Local),
+                 const Rule&... rule) {
+    Local value = there(object_.*at);
+    put({key, says, false}, value, there(usual_.*at), rule...);
+    object_.*at = back(value);
+  }
+
+  void wrong(std::string_view at, std::string_view message) { form_.wrong(at, message); }
+  bool soundAt(std::string_view path) const { return form_.soundAt(path); }
+  template <class... Path>
+  bool sound(Path... paths) const {
+    return (form_.soundBelow(paths) && ...);
+  }
+
+  // No two items of a list share this text (an id, a letter). An empty one is a fault already where it stands.
+  template <class M>
+  void eachDiffers(std::string_view list, const std::vector<M>& items, std::string M::*text, std::string_view key) {
+    std::map<std::string_view, std::size_t> first;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+      const std::string& name = items[i].*text;
+      if (name.empty()) continue;
+      const auto [seen, isNew] = first.emplace(name, i);
+      if (isNew) continue;
+      wrong(itemPath(list, i, key),
+            joined("\"", name, "\" is taken already by ", itemPath(list, seen->second), "; each needs its own"));
+    }
+  }
+
+ private:
+  template <class M, class... Rule>
+  void putList(std::vector<M>& values, ItemCount count, const Rule&... rule) {
+    values.resize(form_.beginList(values.size(), count));
+    for (std::size_t i = 0; i < values.size(); ++i) {
+      form_.beginItem(i);
+      formValue(form_, values[i], M{}, rule...);
+      form_.endItem();
+    }
+    form_.endList();
+  }
+
+  Form& form_;
+  T& object_;
+  const T& usual_;
+};
+
+template <class T>
+void formObject(Form& form, T& object, const T& usual) {
+  if (!form.beginObject(typeName(object))) return;
+  Fields<T> fields(form, object, usual);
+  describe(fields);
+  form.endObject();
+}
+
+}  // namespace ribwright
