@@ -113,7 +113,8 @@ class Reading {
       if (value.empty()) fault_ = Fault{name, "wants " + wanted(name) + ", and it is empty"};
     } else if (name == "--units") {
       request_.units = valueOf(unitSystems, value);
-      if (!request_.units) fault_ = Fault{name, ribwright::quoted(value) + " is no system of units; write " + wanted(name)};
+      if (!request_.units)
+        fault_ = Fault{name, ribwright::quoted(value) + " is no system of units; write " + wanted(name)};
     } else {
       request_.paper = paperNamed(value);
       if (!request_.paper) fault_ = Fault{name, ribwright::quoted(value) + " is no paper size; write " + wanted(name)};

@@ -1,0 +1,73 @@
+#include "app/commands.h"
+
+#include <algorithm>
+#include <cstdio>
+
+#include "core/job/job_file.h"
+#include "core/output/tables.h"
+
+namespace ribwright {
+namespace {
+
+// grade id wall mark: where: why -> do [source]
+std::string findingLine(const Finding& finding, const LengthStyle& style) {
+  const FindingText text = findingText(finding, style);
+  std::string line = gradeWord(finding.grade) + " " + finding.id;
+  if (!finding.wall.empty()) line += " " + finding.wall;
+  if (!finding.mark.empty()) line += " " + finding.mark;
+  line += ": " + text.where + ": " + text.why + " -> " + text.remedy;
+  if (!finding.source.empty()) line += " [" + finding.source + "]";
+  return line + "\n";
+}
+
+}  // namespace
+
+Outcome<PlannedJob> readAndPlan(const Request& request) {
+  auto read = loadJob(request.job);
+  if (!read) return read.faults();
+  PlannedJob planned{std::move(read).value(), {}, {}};
+  planned.plan = plan(planned.job);
+  planned.style = {request.units.value_or(planned.job.units), planned.job.decimalSign};
+  return planned;
+}
+
+std::string gradeCounts(const Plan& plan) {
+  std::string text;
+  for (const Grade grade : {Grade::Stop, Grade::Look, Grade::Note}) {
+    const auto count = std::count_if(plan.findings.begin(), plan.findings.end(),
+                                     [grade](const Finding& finding) { return finding.grade == grade; });
+    text += (text.empty() ? "" : ", ") + gradeWord(grade) + " " + std::to_string(count);
+  }
+  return text;
+}
+
+int print(const std::string& text, const Plan& plan) {
+  const bool whole = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+  if (whole) return plan.hasStop() ? exitStops : exitDone;
+  return refuse({{"standard output", "takes no more; is the disk full, or the program after the pipe gone?"}});
+}
+
+int refuse(const std::vector<Fault>& faults) {
+  std::string text;
+  for (const Fault& fault : faults) text += oneLine(fault) + "\n";
+  std::fwrite(text.data(), 1, text.size(), stderr);
+  return exitRefused;
+}
+
+int printOrder(const Request& request) {
+  const auto planned = readAndPlan(request);
+  if (!planned) return refuse(planned.faults());
+  const auto& [job, plan, style] = planned.value();
+  return print(csvText(sheetOrderTable(plan, style.units), job.settings.byteOrderMark), plan);
+}
+
+int printFindings(const Request& request) {
+  const auto planned = readAndPlan(request);
+  if (!planned) return refuse(planned.faults());
+  const auto& [job, plan, style] = planned.value();
+  std::string text;
+  for (const Finding& finding : plan.findings) text += findingLine(finding, style);
+  return print(text + gradeCounts(plan) + "\n", plan);
+}
+
+}  // namespace ribwright

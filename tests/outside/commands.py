@@ -1,0 +1,209 @@
+#!/usr/bin/python3
+"""What the program says word for word, on standard output and standard error, and the exit code with it: with right and with wrong
+input, in folders with awkward names, and without a display."""
+
+import csv
+import os
+import shutil
+import sys
+import tempfile
+from pathlib import Path
+
+sys.dont_write_bytecode = True
+sys.path.insert(0, str(Path(__file__).parent / "shared"))
+from packets import SAMPLES, SOURCE, check, finish, run  # noqa: E402
+
+SAMPLE = SOURCE / "sample-jobs" / "gable-workshop.json"
+HELP = """Ribwright lays out the wall cladding of steel buildings.
+
+  ribwright [JOB]                  the window
+  ribwright packet JOB --to DIR    tables, elevations and findings into DIR; deletes nothing there
+  ribwright order JOB              the sheet order as CSV on standard output
+  ribwright check JOB              findings, one a line
+
+  --units ft-in|mm                 units of tables and pages (usual: the job's own)
+  --paper letter|tabloid|a4|a3     paper of the packet (usual: letter, or a4 in millimetres)
+  --help, --version
+
+Exit: 0 done and nothing stops; 1 done, but some finding is a stop; 2 the job cannot be read or
+the command is wrong.
+"""
+COMMANDS = "packet, order and check"
+OPTIONS = "--to, --units, --paper, --help and --version"
+
+# words of the command line, then all of standard error. Exit 2 and nothing on standard output.
+REFUSED = [
+    (["pakcet", "a.json", "--to", "d"], f"pakcet: is no command; the nearest of {COMMANDS} is packet"),
+    (["chekc"], f"chekc: is no command; the nearest of {COMMANDS} is check"),
+    (["order"], "order: wants a job file after it"),
+    (["check"], "check: wants a job file after it"),
+    (["packet", "--to", "d"], "packet: wants a job file after it"),
+    (["packet", "a.json"], "packet: wants --to and the folder to write into"),
+    (["packet", "a.json", "--to"], "--to: wants a value after it: the folder to write into"),
+    (["packet", "a.json", "--to", "--units"], "--to: wants a value after it: the folder to write into"),
+    (["packet", "a.json", "--to="], "--to: wants the folder to write into, and it is empty"),
+    (["order", "a.json", "b.json"], "b.json: is one word too many; only one job at a time"),
+    (["a.json", "b.json"], f"a.json: is no command; the nearest of {COMMANDS} is order"),
+    (["order", "a.json", "--unit", "mm"], f"--unit: is no option; the nearest of {OPTIONS} is --units"),
+    (["order", "a.json", "--units", "cm"], '--units: "cm" is no system of units; write ft-in or mm'),
+    (["order", "a.json", "--units"], "--units: wants a value after it: ft-in or mm"),
+    (["order", "a.json", "--units", "mm", "--units", "mm"], "--units: is there twice; write it once"),
+    (["order", "a.json", "--paper", "a4"], "--paper: goes with packet alone"),
+    (["check", "a.json", "--to", "d"], "--to: goes with packet alone"),
+    (["a.json", "--units", "mm"], "--units: goes with packet, order or check; in the window choose the job's units there"),
+    (
+        ["packet", "a.json", "--to", "d", "--paper", "a5"],
+        '--paper: "a5" is no paper size; write letter, tabloid, a4 or a3',
+    ),
+    (["--help=all"], "--help=all: wants nothing after it; write --help"),
+]
+
+
+def said(done):
+    return done.returncode, done.stdout.decode("utf-8"), done.stderr.decode("utf-8")
+
+
+def compare(where, done, code, out, error):
+    found = said(done)
+    return check(found == (code, out, error), f"{where}:\n  wanted {(code, out, error)}\n  found  {found}")
+
+
+def wrong_words(folder):
+    for words, error in REFUSED:
+        compare(" ".join(words), run(*words, cwd=folder), 2, "", error + "\n")
+    check(not list(folder.iterdir()), "wrong words leave nothing behind")
+    return len(REFUSED)
+
+
+def asked(folder):
+    compare("--help", run("--help"), 0, HELP, "")
+    compare("packet --help", run("packet", "--help"), 0, HELP, "")
+    version = said(run("--version"))
+    check(version[0] == 0 and version[1].startswith("ribwright ") and version[2] == "", f"--version: {version}")
+    compare("window", run(SAMPLE), 2, "", NO_DISPLAY)
+    return 4
+
+
+NO_DISPLAY = "window: there is no display to open it on; packet, order and check need none\n"
+
+
+def wrong_files(folder):
+    missing = folder / "no such job.json"
+    for command in (["order"], ["check"], ["packet", "--to", folder / "out"]):
+        done = run(*command, missing)
+        check(done.returncode == 2 and done.stdout == b"", f"{command[0]}: a missing job is refused")
+        check(str(missing).encode() in done.stderr, f"{command[0]}: names the missing job: {done.stderr}")
+        check(not (folder / "out").exists(), f"{command[0]}: no folder is made for a job that is not there")
+    bad = folder / "bad job.json"
+    text = SAMPLE.read_text(encoding="utf-8")
+    bad.write_text(text.replace('"walls"', '"wals"', 1), encoding="utf-8")
+    done = run("order", bad)
+    check(done.returncode == 2 and done.stdout == b"", "a misspelt key is refused")
+    check(b"wals" in done.stderr and b"walls" in done.stderr, f"a misspelt key is named, and the right one: {done.stderr}")
+    bad.write_text(text[: len(text) // 2], encoding="utf-8")
+    done = run("packet", bad, "--to", folder / "out")
+    check(done.returncode == 2 and done.stdout == b"", "half a job is refused")
+    check(done.stderr.startswith(str(bad).encode()), f"half a job is named first: {done.stderr}")
+    check(not (folder / "out").exists(), "half a job makes no folder")
+    return 5
+
+
+def wrong_places(folder):
+    """A packet is there whole or the folder is as it was."""
+    file = folder / "a file"
+    file.write_text("mine", encoding="utf-8")
+    done = run("packet", SAMPLE, "--to", file)
+    check(done.returncode == 2 and done.stdout == b"", "a file is no folder to write into")
+    check(str(file).encode() in done.stderr, f"the file in the way is named: {done.stderr}")
+    check(file.read_text(encoding="utf-8") == "mine", "the file in the way stays")
+
+    blocked = folder / "blocked"
+    (blocked / "cuts.csv").mkdir(parents=True)
+    (blocked / "pieces.csv").write_text("old", encoding="utf-8")
+    done = run("packet", SAMPLE, "--to", blocked)
+    check(done.returncode == 2 and done.stdout == b"", "a folder where a table goes is refused")
+    check(b"cuts.csv" in done.stderr, f"the folder in the way is named: {done.stderr}")
+    check(sorted(p.name for p in blocked.iterdir()) == ["cuts.csv", "pieces.csv"], "nothing new beside it")
+    check((blocked / "pieces.csv").read_text(encoding="utf-8") == "old", "and the old table stays as it was")
+
+    done = run("packet", SAMPLE, "--to", "/proc/ribwright")
+    check(done.returncode == 2 and done.stdout == b"", "a place that takes no folder is refused")
+    check(b"/proc/ribwright" in done.stderr, f"the place is named: {done.stderr}")
+
+    with open("/dev/full", "wb") as full:
+        done = run("order", SAMPLE, stdout=full)
+    check(done.returncode == 2, f"an order that could not be written is no order: {done.returncode}")
+    compare_error = "standard output: takes no more; is the disk full, or the program after the pipe gone?\n"
+    check(done.stderr.decode() == compare_error, f"and it is said: {done.stderr}")
+    return 4
+
+
+def packet(folder):
+    """Into a folder that is not there, with an awkward name; again over itself; nothing else is touched."""
+    to = folder / "for the yard, 2nd 'set' \u00fc" / "packet"
+    done = run("packet", SAMPLE, "--to", to)
+    code, out, error = said(done)
+    check(code in (0, 1) and error == "", f"packet: {code} {error}")
+    names = [line.split(":")[0].strip() for line in out.splitlines()[1:-1]]
+    check(out.splitlines()[0] == f"Wrote into {to}:", f"says where: {out.splitlines()[0]}")
+    check(sorted(names) == sorted(p.name for p in to.iterdir()), f"says what: {names}")
+    check(names[-1] == "contents.csv", "the list of contents comes last")
+    check(out.splitlines()[-1].startswith("Findings: stop "), "and how many findings")
+    first = {p.name: p.read_bytes() for p in to.iterdir()}
+    (to / "mine.txt").write_text("mine", encoding="utf-8")
+    (to / "pieces.csv").write_text("old", encoding="utf-8")
+    run("packet", SAMPLE, "--to", to, "--units", "ft-in")
+    again = {p.name: p.read_bytes() for p in to.iterdir()}
+    check(again.pop("mine.txt") == b"mine", "what else lies in the folder stays")
+    check(again == first, f"the same job gives the same bytes: {[n for n in first if again.get(n) != first[n]]}")
+    return 2
+
+
+def no_qt(folder):
+    """order and check start no Qt, so a platform that is not there does not matter; packet needs no display either."""
+    nonsense = {"QT_QPA_PLATFORM": "nonsense", "QT_PLUGIN_PATH": "/nowhere", "DISPLAY": ":no"}
+    for command in ("order", "check"):
+        plain = run(command, SAMPLE)
+        check(plain.returncode in (0, 1) and plain.stderr == b"", f"{command}: {plain.returncode} {plain.stderr}")
+        check(said(run(command, SAMPLE, env=nonsense)) == said(plain), f"{command} starts no Qt")
+    done = run("packet", SAMPLE, "--to", folder / "shown nowhere", env={"DISPLAY": ":no", "WAYLAND_DISPLAY": "no"})
+    check(done.returncode in (0, 1), f"packet looks for no display: {done.stderr}")
+    return 3
+
+
+def findings_line_up(folder):
+    """check prints findings.csv a line each, and counts them."""
+    for sample in SAMPLES:
+        to = folder / sample.stem
+        run("packet", sample, "--to", to)
+        done = run("check", sample)
+        lines = done.stdout.decode().splitlines()
+        with open(to / "findings.csv", newline="", encoding="utf-8-sig") as table:
+            rows = list(csv.DictReader(table))
+        wanted = []
+        for row in rows:
+            place = " ".join(word for word in (row["grade"], row["id"], row["wall"], row["mark"]) if word)
+            source = f" [{row['source']}]" if row["source"] else ""
+            wanted.append(f"{place}: {row['where']}: {row['why']} -> {row['do']}{source}")
+        counts = {grade: sum(row["grade"] == grade for row in rows) for grade in ("stop", "look", "note")}
+        wanted.append(", ".join(f"{grade} {count}" for grade, count in counts.items()))
+        check(lines == wanted, f"{sample.name}: check says\n" + "\n".join(lines) + "\nand not\n" + "\n".join(wanted))
+        check(done.returncode == (1 if counts["stop"] else 0), f"{sample.name}: exit {done.returncode}")
+        check("finding." not in done.stdout.decode() and "{" not in done.stdout.decode(), f"{sample.name}: words are there")
+    return len(SAMPLES)
+
+
+def main():
+    checked = 0
+    for part in (wrong_words, asked, wrong_files, wrong_places, packet, no_qt, findings_line_up):
+        folder = Path(tempfile.mkdtemp(prefix="rib wright's, "))
+        try:
+            checked += part(folder)
+        finally:
+            shutil.rmtree(folder)
+    finish(checked)
+
+
+if __name__ == "__main__":
+    os.umask(0o022)
+    main()
