@@ -1,4 +1,5 @@
 #include <QGuiApplication>
+#include <cstdio>
 
 #include "app/commands.h"
 #include "core/drawing/elevation.h"
@@ -10,11 +11,19 @@
 namespace ribwright {
 namespace {
 
+// Where no one is logged in Qt finds no folder for sockets and says so; a packet needs none.
+void withoutTalkOfFolders(QtMsgType, const QMessageLogContext&, const QString& message) {
+  if (message.startsWith(QLatin1String("QStandardPaths:"))) return;
+  const std::string line = message.toStdString() + "\n";
+  std::fwrite(line.data(), 1, line.size(), stderr);
+}
+
 // The painter wants an application, and no display: pages look the same wherever they are made.
 std::string pdfOf(const std::vector<Page>& pages, const std::string& title) {
   char name[] = "ribwright", platform[] = "-platform", offscreen[] = "offscreen";
   char* words[] = {name, platform, offscreen, nullptr};
   int count = 3;
+  qInstallMessageHandler(withoutTalkOfFolders);
   const QGuiApplication application(count, words);
   return elevationPdf(pages, title);
 }
@@ -58,8 +67,9 @@ int writePacket(const Request& request) {
   const auto& [job, plan, style] = planned.value();
   const auto files = packetOf(planned.value(), request.paper.value_or(usualPaper(style.units)));
   if (!files) return refuse(files.faults());
-  const auto written = writeFileSet(request.directory, files.value());
-  if (!written) return refuse(written.faults());
+  DiskStorage disk;
+  const auto faults = writeFileSet(request.directory, files.value(), disk);
+  if (!faults.empty()) return refuse(faults);
 
   std::string text = "Wrote into " + request.directory + ":\n";
   for (const PacketFile& file : files.value()) text += "  " + file.name + ": " + file.what + "\n";

@@ -43,7 +43,7 @@ REFUSED = [
     (["packet", "a.json", "--to", "--units"], "--to: wants a value after it: the folder to write into"),
     (["packet", "a.json", "--to="], "--to: wants the folder to write into, and it is empty"),
     (["order", "a.json", "b.json"], "b.json: is one word too many; only one job at a time"),
-    (["a.json", "b.json"], f"a.json: is no command; the nearest of {COMMANDS} is order"),
+    (["a.json", "b.json"], f"a.json: is no command; the nearest of {COMMANDS} is packet"),
     (["order", "a.json", "--unit", "mm"], f"--unit: is no option; the nearest of {OPTIONS} is --units"),
     (["order", "a.json", "--units", "cm"], '--units: "cm" is no system of units; write ft-in or mm'),
     (["order", "a.json", "--units"], "--units: wants a value after it: ft-in or mm"),
