@@ -17,10 +17,10 @@ int say(const std::string& text) {
   return whole ? exitDone : exitRefused;
 }
 
-int carryOut(const Request& request) {
+int carryOut(const Request& request, const char* program) {
   switch (request.command) {
     case Request::Command::Window:
-      return openWindow(request.job);
+      return openWindow(program, request.job);
     case Request::Command::Packet:
       return writePacket(request);
     case Request::Command::Order:
@@ -41,7 +41,7 @@ int main(int argc, char** argv) {
   try {
     const auto request = readCommandLine({argv + 1, argv + argc});
     if (!request) return refuse(request.faults());
-    return carryOut(request.value());
+    return carryOut(request.value(), argv[0]);
   } catch (const std::exception& error) {
     return refuse({{"ribwright", std::string("could not go on: ") + error.what()}});
   }

@@ -1,12 +1,10 @@
 #include <QGuiApplication>
+#include <QHashFunctions>
 #include <cstdio>
 
 #include "app/commands.h"
-#include "core/drawing/elevation.h"
 #include "core/output/file_set.h"
-#include "core/output/packet_tables.h"
-#include "core/output/svg.h"
-#include "ui/printing/elevation_pdf.h"
+#include "ui/printing/packet_files.h"
 
 namespace ribwright {
 namespace {
@@ -18,45 +16,15 @@ void withoutTalkOfFolders(QtMsgType, const QMessageLogContext&, const QString& m
   std::fwrite(line.data(), 1, line.size(), stderr);
 }
 
-// The painter wants an application, and no display: pages look the same wherever they are made.
-std::string pdfOf(const std::vector<Page>& pages, const std::string& title) {
+// Painters want an application, and no display: pages look the same wherever they are made.
+Outcome<std::vector<PacketFile>> paintedOffscreen(const PlannedJob& planned, PaperSize paper) {
   char name[] = "ribwright", platform[] = "-platform", offscreen[] = "offscreen";
   char* words[] = {name, platform, offscreen, nullptr};
   int count = 3;
+  QHashSeed::setDeterministicGlobalSeed();  // the painter keeps fonts in a hash, and the same job gives the same bytes
   qInstallMessageHandler(withoutTalkOfFolders);
   const QGuiApplication application(count, words);
-  return elevationPdf(pages, title);
-}
-
-Outcome<std::vector<PacketFile>> elevations(const Job& shown, const Plan& plan, PaperSize paper) {
-  std::vector<Page> all;
-  std::vector<PacketFile> svgs;
-  for (const auto& wall : plan.walls) {
-    const std::string& letter = wall->layout.letter;
-    const auto pages = elevationPages(shown, plan, letter, paper);
-    if (pages.empty()) continue;
-    svgs.push_back({"elevation-" + letter + ".svg", "elevation of wall " + letter, static_cast<int>(pages.size()),
-                    svgText(pages)});
-    all.insert(all.end(), pages.begin(), pages.end());
-  }
-  if (all.empty()) return svgs;
-  std::string pdf = pdfOf(all, shown.name);
-  if (pdf.empty()) return Fault{"elevations.pdf", "could not be painted; is there memory left?"};
-  svgs.insert(svgs.begin(),
-              {"elevations.pdf", "elevation of every wall", static_cast<int>(all.size()), std::move(pdf)});
-  return svgs;
-}
-
-Outcome<std::vector<PacketFile>> packetOf(const PlannedJob& planned, PaperSize paper) {
-  const auto& [job, plan, style] = planned;
-  Job shown = job;
-  shown.units = style.units;
-  auto drawn = elevations(shown, plan, paper);
-  if (!drawn) return drawn.faults();
-  std::vector<PacketFile> files = packetTables(job, plan, style);
-  for (PacketFile& file : drawn.value()) files.push_back(std::move(file));
-  files.push_back(packetContents(job, files));
-  return files;
+  return packetFiles(planned.job, planned.plan, planned.style.units, paper);
 }
 
 }  // namespace
@@ -65,7 +33,7 @@ int writePacket(const Request& request) {
   const auto planned = readAndPlan(request);
   if (!planned) return refuse(planned.faults());
   const auto& [job, plan, style] = planned.value();
-  const auto files = packetOf(planned.value(), request.paper.value_or(usualPaper(style.units)));
+  const auto files = paintedOffscreen(planned.value(), request.paper.value_or(usualPaper(style.units)));
   if (!files) return refuse(files.faults());
   DiskStorage disk;
   const auto faults = writeFileSet(request.directory, files.value(), disk);

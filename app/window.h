@@ -5,7 +5,7 @@
 
 namespace ribwright {
 
-// `job` may be empty. Returns when the window has been closed; refuses when there is no display.
-int openWindow(const std::string& job);
+// `job` may be empty. Gives the program's exit code once the window is closed; refuses when there is no display.
+int openWindow(const char* program, const std::string& job);
 
 }  // namespace ribwright

@@ -1,0 +1,30 @@
+#include "app/window.h"
+
+#include <QHashFunctions>
+#include <cstdlib>
+#include <string_view>
+
+#include "app/commands.h"
+#include "ui/session/run_window.h"
+
+namespace ribwright {
+namespace {
+
+bool isSet(const char* name) {
+  const char* value = std::getenv(name);
+  return value != nullptr && !std::string_view(value).empty();
+}
+
+}  // namespace
+
+int openWindow(const char* program, const std::string& job) {
+  // Qt would end the program with a core dump.
+  if (!isSet("DISPLAY") && !isSet("WAYLAND_DISPLAY") && !isSet("QT_QPA_PLATFORM"))
+    return refuse({{"window", "there is no display to open it on; packet, order and check need none"}});
+  QHashSeed::setDeterministicGlobalSeed();  // a packet saved from the window has the same bytes as from the command
+  std::string name = program;
+  char* words[] = {name.data(), nullptr};
+  return runWindow(1, words, job);
+}
+
+}  // namespace ribwright
