@@ -76,6 +76,19 @@ TEST_CASE("On a lap the rib of both sheets is one rib") {
   CHECK(ribAt(section, inch(11) + inch(120)) == Rib{lap.from + inch(120), lap.to + inch(120), lap.height});
 }
 
+// A lip that begins on the crown: up to there the rib is the earlier sheet's alone, whose leg lies under the lip.
+TEST_CASE("On a lap with a short lip the earlier sheet's leg makes the rib whole") {
+  Profile profile = oneRib();
+  profile.over = inch(0, 32);
+  profile.section.erase(profile.section.begin(), profile.section.begin() + 2);
+  const Rib lap{inch(10, 32), inch(13, 32), inch(1)};
+  const Section section = sectionOf(profile);
+  REQUIRE(section.ribs.front() == Rib{-inch(0, 32), inch(1, 32), inch(1)});
+  CHECK(ribAt(section, inch(12, 16)) == lap);
+  CHECK(ribAt(section, inch(11, 48)) == lap);
+  CHECK(ribAt(section, inch(11)) == Rib{inch(10, 32), inch(13), inch(1)});  // the lip does not reach here
+}
+
 TEST_CASE("The pan beyond a lap is no rib") {
   const Section section = sectionOf(oneRib());
   CHECK_FALSE(ribAt(section, inch(14)));
