@@ -1,0 +1,48 @@
+// The independent proof of a layout. It reads trade.md's rules from the job, and from the plan nothing but the
+// resulting structs; it calls nothing of core/layout. Heights and areas are exact integers, points are judged against
+// unrounded lines.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/job/job.h"
+#include "core/plan/plan.h"
+#include "tests/fuzz/complaints.h"
+#include "tests/fuzz/dice.h"
+#include "tests/fuzz/run_geometry.h"
+
+namespace ribwright::fuzz {
+
+// A wall with all that follows for it by the checker's own reading.
+struct CheckedWall {
+  const Job& job;
+  const Wall& wall;
+  const WallLayout& layout;
+  StatedFace face;
+  StatedHand hand;
+  std::vector<StatedCut> cuts;
+  std::vector<RunGeometry> runs;  // parallel to layout.runs; empty when the runs themselves are wrong
+};
+
+CheckedWall readWall(const Job& job, const Wall& wall, const WallLayout& layout, Complaints& complaints);
+
+// The face, the hand and the cut regions of trade.md 2, 3, 6.
+void checkStatement(const CheckedWall& wall, Complaints& complaints);
+// Modules, starts, hanging numbers: trade.md 5. Fills wall.runs.
+void checkModules(CheckedWall& wall, Complaints& complaints);
+// Cells and the exact account, upright slab by slab: trade.md 6.
+void checkSlabs(const CheckedWall& wall, std::size_t run, Complaints& complaints);
+// Connection, extents, flags, blank: trade.md 6.
+void checkPieces(const CheckedWall& wall, Complaints& complaints);
+// Hanging order and marks: trade.md 6.
+void checkMarks(const CheckedWall& wall, Complaints& complaints);
+// Closed, clockwise, simple, no vertex on a straight side, area of the cells.
+void checkRings(const CheckedWall& wall, Complaints& complaints);
+// Points at random and beside every edge: which sheets have metal there, by the rings.
+void checkPoints(const CheckedWall& wall, Dice& dice, Complaints& complaints);
+
+// All of it for all walls.
+Complaints checkLayout(const Job& job, const Plan& plan, Dice& dice);
+
+}  // namespace ribwright::fuzz

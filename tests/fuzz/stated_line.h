@@ -1,0 +1,87 @@
+// Lines of heights as trade.md 1 and 2 define them, in exact integers: this is the checker's own, nothing of
+// core/layout.
+//
+// Unit: nanometres. Products go through 128 bits.
+#pragma once
+
+#include <cstdint>
+#include <limits>
+#include <vector>
+
+#include "core/units/length.h"
+
+namespace ribwright::fuzz {
+
+using Nm = std::int64_t;
+
+// Lower than any wall: an opening that reaches the floor has no lower edge.
+inline constexpr Nm kBelowAll = -(Nm(1) << 40);
+
+// A tie goes to the even neighbour; below > 0.
+inline Int128 toNearestEven(Int128 above, Int128 below) {
+  Int128 down = above / below;
+  if (above % below < 0) --down;
+  const Int128 twice = 2 * (above - down * below);
+  if (twice > below) return down + 1;
+  if (twice < below) return down;
+  return down % 2 == 0 ? down : down + 1;
+}
+
+// A straight part of a line, u0 < u1.
+struct Segment {
+  Nm u0 = 0, z0 = 0, u1 = 1, z1 = 0;
+
+  bool level() const { return z0 == z1; }
+  // trade.md 2, measured from the lower end; goes straight on beyond both ends.
+  Nm heightAt(Nm u) const {
+    if (level()) return z0;
+    const bool rising = z1 > z0;
+    const Int128 along = rising ? Int128(u) - u0 : Int128(u1) - u;
+    const Int128 rise = rising ? Int128(z1) - z0 : Int128(z0) - z1;
+    return (rising ? z0 : z1) + static_cast<Nm>(toNearestEven(rise * along, Int128(u1) - u0));
+  }
+  // Sign of z minus the true height at u, without any rounding.
+  int sideOf(Nm u, Nm z) const {
+    const Int128 left = (Int128(z) - z0) * (Int128(u1) - u0);
+    const Int128 right = (Int128(z1) - z0) * (Int128(u) - u0);
+    return left < right ? -1 : left > right ? 1 : 0;
+  }
+  // How far a height may be off for one nanometre of u, rounded up, plus the nanometre of heightAt itself.
+  Nm slack() const {
+    const Int128 rise = z1 > z0 ? Int128(z1) - z0 : Int128(z0) - z1;
+    return rise == 0 ? 0 : static_cast<Nm>(2 + rise / (Int128(u1) - u0));
+  }
+};
+
+enum class Side { Left, Right };
+
+// Segments from left to right, each starting where the one before ends; heights may jump there (a step).
+struct StatedLine {
+  std::vector<Segment> segments;
+
+  static StatedLine level(Nm z) { return {{Segment{0, z, 1, z}}}; }
+
+  const Segment& segmentAt(Nm u, Side side) const {
+    for (const Segment& segment : segments) {
+      if (side == Side::Left ? u <= segment.u1 : u < segment.u1) return segment;
+    }
+    return segments.back();
+  }
+  Nm heightAt(Nm u, Side side) const { return segmentAt(u, side).heightAt(u); }
+  // Where it bends or steps.
+  std::vector<Nm> joints() const {
+    std::vector<Nm> joints;
+    for (std::size_t i = 1; i < segments.size(); ++i) joints.push_back(segments[i].u0);
+    return joints;
+  }
+  StatedLine raised(Nm by) const {
+    StatedLine line = *this;
+    for (Segment& segment : line.segments) {
+      segment.z0 += by;
+      segment.z1 += by;
+    }
+    return line;
+  }
+};
+
+}  // namespace ribwright::fuzz
