@@ -82,12 +82,12 @@ CutRegion ofPenetration(const Penetration& penetration, Length centre, Length co
     const Length left = centre - half(penetration.width), bottom = penetration.centre - half(penetration.height);
     cut = box(penetration.id, left - gap, left + penetration.width + gap, bottom - gap,
               bottom + penetration.height + gap);
-    cut.reachesFloor = bottom <= concrete;
     cut.steelLeft = left;
     cut.steelRight = left + penetration.width;
     cut.steelBottom = bottom;
     cut.steelTop = bottom + penetration.height;
   }
+  cut.reachesFloor = *cut.steelBottom <= concrete;  // the sheet is slotted, so that it can be hung over the pipe
   cut.penetration = true;
   cut.round = penetration.shape == Penetration::Shape::Round;
   return cut;

@@ -204,6 +204,24 @@ PieceKind kindOf(const Piece& piece) {
   return piece.above ? PieceKind::Above : PieceKind::Below;
 }
 
+std::vector<NotHung> needlessPiece(const std::vector<SheetCells>& sheets, const std::vector<RunModule>& modules) {
+  for (auto sheet = sheets.rbegin(); sheet != sheets.rend(); ++sheet) {
+    const bool someCovered =
+        std::any_of(sheet->cells.begin(), sheet->cells.end(), [](const RunCell& cell) { return cell.alone == Area(); });
+    if (!someCovered || modules[static_cast<std::size_t>(sheet->module)].hung) continue;
+    for (const auto& cells : connected(sheet->cells)) {
+      if (std::any_of(cells.begin(), cells.end(), [](const RunCell& cell) { return cell.alone > Area(); })) continue;
+      std::vector<NotHung> slabs;
+      for (const RunCell& cell : cells) {
+        for (int slab = cell.firstSlab; slab <= cell.lastSlab; ++slab)
+          slabs.push_back({sheet->module, sheet->tier, cell.column, slab});
+      }
+      return slabs;
+    }
+  }
+  return {};
+}
+
 std::vector<Piece> piecesOf(const SheetCells& sheet, const RunModule& module, const HangingFrame& frame,
                             const BlankRules& rules) {
   std::vector<Piece> pieces;

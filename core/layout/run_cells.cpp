@@ -25,7 +25,8 @@ struct Boundary {
 // A boundary between two breaks: its height at both, clipped to the face.
 struct Level {
   Length left, right;
-  EdgeSource source;
+  EdgeSource source;  // whose boundary it is
+  EdgeSource edge;    // what it lies on: the face's own end where the boundary was clipped to it
 };
 
 struct Span {  // levels[below] .. levels[above]
@@ -169,7 +170,8 @@ class Columns {
   static Level levelOf(const Boundary& boundary, Length left, Length right) {
     Level level{boundary.heightAt(left, Beside::Right),
                 boundary.heightAt(right, Beside::Left),
-                {boundary.kind, boundary.index, 0, true}};
+                {boundary.kind, boundary.index, 0, true},
+                {}};
     if (boundary.line) {
       level.source.segment = boundary.line->segmentAt(left, Beside::Right);
       level.source.level = boundary.line->isLevelAt(left, Beside::Right);
@@ -202,9 +204,14 @@ class Columns {
     }
     top.left = std::max(top.left, bottom.left);
     top.right = std::max(top.right, bottom.right);
+    bottom.edge = bottom.source;
+    top.edge = top.source;
     for (Level& level : levels_) {
       level.left = std::clamp(level.left, bottom.left, top.left);
       level.right = std::clamp(level.right, bottom.right, top.right);
+      level.edge = level.source;
+      if (level.left == bottom.left && level.right == bottom.right) level.edge = bottom.source;
+      if (level.left == top.left && level.right == top.right) level.edge = top.source;
     }
     std::stable_sort(levels_.begin(), levels_.end(),
                      [](const Level& a, const Level& b) { return a.left + a.right < b.left + b.right; });
@@ -261,7 +268,7 @@ class Columns {
 
   // Gives the slab to each sheet that covers it; how many do.
   int coverSlab(int column, std::size_t slab, const Cell& cell) {
-    int sheets = 0;
+    covering_.clear();
     const std::size_t top = levels_.size() - 1;
     for (const std::size_t k : here_) {
       const bool cutAway = std::any_of(stripsHere_.begin(), stripsHere_.end(), [&](std::size_t s) {
@@ -273,29 +280,30 @@ class Columns {
       for (int tier = 0; tier <= laps; ++tier) {
         const Span span = tierSpan(laps, tier);
         if (slab < span.below || slab >= span.above) continue;
-        give(static_cast<int>(k), tier, column, slab, cell);
-        ++sheets;
+        const NotHung asked{static_cast<int>(k), tier, column, static_cast<int>(slab)};
+        if (face_.notHung.empty() || !face_.notHung.contains(asked)) covering_.push_back(asked);
       }
     }
-    return sheets;
+    for (const NotHung& sheet : covering_) give(sheet, cell);
+    return static_cast<int>(covering_.size());
   }
 
-  void give(int module, int tier, int column, std::size_t slab, const Cell& cell) {
-    SheetCells& sheet = sheets_[static_cast<std::size_t>(module) * tiers_ + static_cast<std::size_t>(tier)];
-    sheet.module = module;
-    sheet.tier = tier;
-    if (!sheet.cells.empty()) {
-      RunCell& last = sheet.cells.back();
-      const bool joins =
-          last.column == column && last.cell.topLeft == cell.bottomLeft && last.cell.topRight == cell.bottomRight;
-      if (joins) {
-        last.cell.topLeft = cell.topLeft;
-        last.cell.topRight = cell.topRight;
-        last.above = levels_[slab + 1].source;
-        return;
-      }
-    }
-    sheet.cells.push_back({cell, levels_[slab].source, levels_[slab + 1].source, column});
+  void give(const NotHung& at, const Cell& cell) {
+    SheetCells& sheet = sheets_[static_cast<std::size_t>(at.module) * tiers_ + static_cast<std::size_t>(at.tier)];
+    sheet.module = at.module;
+    sheet.tier = at.tier;
+    const Level& below = levels_[static_cast<std::size_t>(at.slab)];
+    const Level& above = levels_[static_cast<std::size_t>(at.slab) + 1];
+    const bool joins = !sheet.cells.empty() && sheet.cells.back().column == at.column &&
+                       sheet.cells.back().cell.topLeft == cell.bottomLeft &&
+                       sheet.cells.back().cell.topRight == cell.bottomRight;
+    if (!joins) sheet.cells.push_back({cell, below.edge, above.edge, at.column, at.slab, at.slab, Area()});
+    RunCell& last = sheet.cells.back();
+    last.cell.topLeft = cell.topLeft;
+    last.cell.topRight = cell.topRight;
+    last.above = above.edge;
+    last.lastSlab = at.slab;
+    if (covering_.size() == 1) last.alone += cell.area();
   }
 
   void gather() {
@@ -311,6 +319,7 @@ class Columns {
   std::vector<Boundary> boundaries_;
   std::vector<Level> levels_;
   std::vector<Span> cutSpans_;
+  std::vector<NotHung> covering_;   // the sheets over one slab
   std::size_t tiers_ = 1;           // at most, of any module
   std::vector<SheetCells> sheets_;  // by module, then tier
   RunCells result_;

@@ -7,6 +7,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <vector>
 
 #include "core/layout/height_line.h"
@@ -30,6 +31,14 @@ struct RunCell {
   Cell cell;  // left and right are t
   EdgeSource below, above;
   int column = 0;
+  int firstSlab = 0, lastSlab = 0;  // slabs of its column, from the bottom
+  Area alone;                       // part of it that no other sheet covers
+};
+
+// One slab of one sheet; of a piece that is not hung because others cover all of it.
+struct NotHung {
+  int module = 0, tier = 0, column = 0, slab = 0;
+  auto operator<=>(const NotHung&) const = default;
 };
 
 // A sheet is one tier of one module; an ordinary module is its own tier 0.
@@ -55,6 +64,7 @@ struct RunFace {
   std::vector<Length> lapEnds;   // rising
   std::vector<int> laps;         // per module: how many of lapEnds divide it, from the lowest
   Length lapRise;                // lower sheet above the upper sheet's end
+  std::set<NotHung> notHung;
 };
 
 struct RunCells {

@@ -63,8 +63,37 @@ class RunWork {
     face_.from = std::min(Length(), face_.modules.front().from);
     face_.to = std::max(rules_.length, face_.modules.back().to);
     face_.strips = legStrips(face_.modules, straight_);
+    face_.notHung.clear();
     countLaps();
     cells_ = runCells(face_);
+    leaveOutNeedless();
+    reachOnlyWhereHung();
+  }
+
+  // A piece that adds no uncovered face is not hung; what it lapped may then be needed itself.
+  void leaveOutNeedless() {
+    for (auto slabs = needlessPiece(cells_.sheets, face_.modules); !slabs.empty();
+         slabs = needlessPiece(cells_.sheets, face_.modules)) {
+      face_.notHung.insert(slabs.begin(), slabs.end());
+      cells_ = runCells(face_);
+    }
+  }
+
+  // The face grows around a corner only as far as sheets that are hung reach.
+  void reachOnlyWhereHung() {
+    Length from, to = rules_.length;
+    for (const SheetCells& sheet : cells_.sheets) {
+      const RunModule& module = face_.modules[static_cast<std::size_t>(sheet.module)];
+      from = std::min(from, module.from);
+      to = std::max(to, module.to);
+    }
+    if (from == face_.from && to == face_.to) return;
+    face_.from = from;
+    face_.to = to;
+    // Columns are counted anew: what was left out is found again.
+    face_.notHung.clear();
+    cells_ = runCells(face_);
+    leaveOutNeedless();
   }
 
   // Measured leading edges belong to sheets by hanging number; modules lost in an opening have none.

@@ -12,13 +12,18 @@ HeightLine sheetTop(const Wall& wall, const HeightLine& steel) {
   std::vector<FaceVertex> vertices;
   const auto& line = steel.vertices();
   if (line.size() == 1) return steel.raised(-wall.eaveHoldDown);
+  const auto hold = [&](const FaceVertex& vertex, Length down) {
+    const FaceVertex held{vertex.u, vertex.z - down};
+    if (vertices.empty() || vertices.back() != held) vertices.push_back(held);
+  };
   for (std::size_t i = 0; i + 1 < line.size(); ++i) {
-    if (line[i].u == line[i + 1].u) continue;
+    const bool upright = line[i].u == line[i + 1].u;
+    if (upright && i == 0) hold(line[i], wall.eaveHoldDown);
+    if (upright && i + 2 == line.size()) hold(line[i + 1], wall.eaveHoldDown);
+    if (upright) continue;
     const Length down = line[i].z == line[i + 1].z ? wall.eaveHoldDown : wall.rakeHoldDown;
-    for (const FaceVertex& vertex : {line[i], line[i + 1]}) {
-      const FaceVertex held{vertex.u, vertex.z - down};
-      if (vertices.empty() || vertices.back() != held) vertices.push_back(held);
-    }
+    hold(line[i], down);
+    hold(line[i + 1], down);
   }
   return HeightLine(std::move(vertices));
 }
@@ -34,8 +39,6 @@ HeightLine concreteLine(const Base& base) {
     vertices.push_back({step.u, vertices.back().z});
     vertices.push_back({step.u, step.z});
   }
-  // The last run needs an end to be a segment; lines go straight on beyond it.
-  vertices.push_back({vertices.back().u + Length::millimetres(1), vertices.back().z});
   return HeightLine(std::move(vertices));
 }
 
@@ -52,16 +55,17 @@ Length sheetEndAboveConcrete(const Base& base) {
   return Length();
 }
 
-std::optional<Length> highestInside(const HeightLine& steel, Length width) {
+// The highest vertex on the wall from which the steel falls on a slope to both sides; a step is no slope.
+std::optional<Length> ridgeOf(const HeightLine& steel, Length width) {
   const auto& line = steel.vertices();
+  std::optional<FaceVertex> ridge;
   for (std::size_t i = 1; i + 1 < line.size(); ++i) {
     const bool inside = line[i].u > Length() && line[i].u < width;
-    if (inside && line[i].z > line[i - 1].z && line[i].z > line[i + 1].z &&
-        line[i].z == steel.highest(Length(), width)) {
-      return line[i].u;
-    }
+    const bool falls = line[i].z > line[i - 1].z && line[i].z > line[i + 1].z;
+    const bool slopes = line[i - 1].u < line[i].u && line[i].u < line[i + 1].u;
+    if (inside && falls && slopes && (!ridge || line[i].z > ridge->z)) ridge = line[i];
   }
-  return std::nullopt;
+  return ridge ? std::optional<Length>(ridge->u) : std::nullopt;
 }
 
 }  // namespace
@@ -94,7 +98,7 @@ Outcome<WallFace> wallFace(const Job& job, const Wall& wall) {
   face.top = sheetTop(wall, face.steel);
   face.concrete = concreteLine(wall.base);
   face.bottom = face.concrete.raised(sheetEndAboveConcrete(wall.base));
-  face.ridge = highestInside(face.steel, face.width);
+  face.ridge = ridgeOf(face.steel, face.width);
   return face;
 }
 

@@ -19,7 +19,7 @@ struct WallFace {
   HeightLine bottom;             // z where sheets end at the bottom
   HeightLine concrete;           // z of the concrete (0, or the steps of the base)
   std::optional<PlanLine> line;  // place in the plan; absent for a free wall without one
-  std::optional<Length> ridge;   // u of the highest inner vertex of the steel line, where both sides fall
+  std::optional<Length> ridge;   // u of the highest inner vertex from which the steel falls on a slope to both sides
   bool operator==(const WallFace&) const = default;
 };
 
