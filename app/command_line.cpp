@@ -174,8 +174,6 @@ class Reading {
 
 Outcome<Request> readCommandLine(const std::vector<std::string>& words) { return Reading(words).request(); }
 
-PaperSize usualPaper(UnitSystem units) { return units == UnitSystem::FeetInches ? PaperSize::Letter : PaperSize::A4; }
-
 std::string helpText() {
   return R"(Ribwright lays out the wall cladding of steel buildings.
 

@@ -17,14 +17,11 @@ struct Request {
   std::string job;                  // path of the job file; with Window it may be empty
   std::string directory;            // with Packet
   std::optional<UnitSystem> units;  // other than the job's own; not with Window
-  std::optional<PaperSize> paper;   // with Packet; absent: see usualPaper
+  std::optional<PaperSize> paper;   // with Packet; absent: the customary one
 };
 
 // `words` without the program's own name. Faults name the word and what would be right.
 Outcome<Request> readCommandLine(const std::vector<std::string>& words);
-
-// Letter for feet and inches, A4 for millimetres.
-PaperSize usualPaper(UnitSystem units);
 
 std::string helpText();
 

@@ -33,7 +33,7 @@ int writePacket(const Request& request) {
   const auto planned = readAndPlan(request);
   if (!planned) return refuse(planned.faults());
   const auto& [job, plan, style] = planned.value();
-  const auto files = paintedOffscreen(planned.value(), request.paper.value_or(usualPaper(style.units)));
+  const auto files = paintedOffscreen(planned.value(), request.paper.value_or(customaryPaper(style.units)));
   if (!files) return refuse(files.faults());
   DiskStorage disk;
   const auto faults = writeFileSet(request.directory, files.value(), disk);
