@@ -30,6 +30,10 @@ PaperExtent extentOf(PaperSize paper) { return sheetOf(paper).extent; }
 
 std::string_view nameOf(PaperSize paper) { return sheetOf(paper).name; }
 
+PaperSize customaryPaper(UnitSystem units) {
+  return units == UnitSystem::Millimetres ? PaperSize::A4 : PaperSize::Letter;
+}
+
 std::optional<PaperSize> paperNamed(std::string_view name) {
   for (const Sheet& sheet : sheets) {
     if (sheet.name == name) return sheet.paper;

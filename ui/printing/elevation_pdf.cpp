@@ -8,6 +8,7 @@
 #include <QPdfWriter>
 
 #include "ui/painting/page_painter.h"
+#include "ui/printing/pdf_finish.h"
 
 namespace ribwright {
 
@@ -19,6 +20,11 @@ QPageLayout layoutOf(const Page& page) {
   const PaperExtent extent = extentOf(page.paper);
   const QPageSize size(QSizeF(extent.width, extent.height), QPageSize::Millimeter, QString(), QPageSize::ExactMatch);
   return QPageLayout(size, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0));
+}
+
+QSizeF inPoints(const Page& page) {
+  const PaperExtent extent = extentOf(page.paper);
+  return {extent.width / 25.4 * 72, extent.height / 25.4 * 72};
 }
 
 }  // namespace
@@ -48,7 +54,9 @@ std::string elevationPdf(const std::vector<Page>& pages, const std::string& titl
     }
     if (!painter.end()) return {};
   }
-  return buffer.data().toStdString();
+  std::vector<QSizeF> sizes;
+  for (const Page& page : pages) sizes.push_back(inPoints(page));
+  return finishedPdf(buffer.data(), sizes).toStdString();
 }
 
 }  // namespace ribwright

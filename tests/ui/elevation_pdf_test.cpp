@@ -1,0 +1,195 @@
+// Elevations of every sample job as PDF and SVG, measured by other programs: poppler and Qt's SVG renderer.
+#include <QDir>
+#include <QImage>
+#include <QPainter>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QSvgRenderer>
+#include <QTemporaryDir>
+#include <QtTest>
+
+#include "core/drawing/box.h"
+#include "core/drawing/elevation.h"
+#include "core/job/job_file.h"
+#include "core/output/svg.h"
+#include "ui/printing/elevation_pdf.h"
+
+using namespace ribwright;
+
+namespace {
+
+constexpr PaperSize papers[] = {PaperSize::Letter, PaperSize::Tabloid, PaperSize::A4, PaperSize::A3};
+constexpr int perMillimetre = 14;
+
+struct Sample {
+  QString name;
+  Job job;
+  Plan plan;
+};
+
+std::vector<Sample> samples() {
+  std::vector<Sample> all;
+  const QDir folder(QStringLiteral(RIBWRIGHT_ROOT "/sample-jobs"));
+  for (const QString& name : folder.entryList({"*.json"})) {
+    auto read = loadJob(folder.filePath(name).toStdString());
+    if (!read) qFatal("%s", oneLine(read.faults().front()).c_str());
+    Plan made = plan(read.value());
+    all.push_back({name, std::move(read).value(), std::move(made)});
+  }
+  return all;
+}
+
+QByteArray told(const QString& program, const QStringList& words) {
+  QProcess process;
+  process.start(program, words);
+  process.waitForFinished(60'000);
+  return process.readAllStandardOutput();
+}
+
+// Outer edge of the scale bar's outline, in mm.
+std::optional<Box> scaleBar(const Page& page) {
+  for (const Item& item : page.drawing.items) {
+    const Stroke* stroke = std::get_if<Stroke>(&item);
+    if (!stroke || !stroke->closed || stroke->points.size() != 4) continue;
+    const Box box = Box{stroke->points[0].x, stroke->points[0].y, stroke->points[2].x, stroke->points[2].y}.grown(
+        stroke->width.size / 2);
+    if (box.height() < 3) return box;
+  }
+  return std::nullopt;
+}
+
+// Length of the dark run along the lower line of the bar, in mm.
+double darkRun(const QImage& image, const Box& bar) {
+  const int y = qRound((bar.bottom - 0.17) * perMillimetre);
+  const auto dark = [&](int x) { return qGray(image.pixel(x, y)) < 128; };
+  int left = qRound(bar.middle().x * perMillimetre), right = left;
+  if (!dark(left)) return 0;
+  while (left > 0 && dark(left - 1)) --left;
+  while (right + 1 < image.width() && dark(right + 1)) ++right;
+  return double(right - left + 1) / perMillimetre;
+}
+
+QImage svgImage(const Page& page) {
+  QSvgRenderer renderer(QByteArray::fromStdString(svgText(page)));
+  const PaperExtent extent = extentOf(page.paper);
+  QImage image(qRound(extent.width * perMillimetre), qRound(extent.height * perMillimetre), QImage::Format_RGB32);
+  image.fill(Qt::white);
+  QPainter painter(&image);
+  renderer.render(&painter, QRectF(0, 0, extent.width * perMillimetre, extent.height * perMillimetre));
+  return image;
+}
+
+}  // namespace
+
+class ElevationPdfTest : public QObject {
+  Q_OBJECT
+
+ private slots:
+  void pagesHaveTheSizeOfTheirPaper();
+  void theFontIsEmbeddedAndTextStaysText();
+  void theScaleBarMeasuresTrueInPdfAndSvg();
+  void theSamePagesGiveTheSameBytes();
+  void everyObjectStandsWhereTheTableSays();
+  void nothingComesOfNoPages();
+
+ private:
+  QString written(const std::vector<Page>& pages) {
+    const QString path = folder_.filePath(QStringLiteral("pages.pdf"));
+    QFile file(path);
+    const std::string pdf = elevationPdf(pages, "Sample");
+    if (!file.open(QIODevice::WriteOnly) || file.write(pdf.data(), qint64(pdf.size())) != qint64(pdf.size())) return {};
+    return path;
+  }
+
+  QTemporaryDir folder_;
+  std::vector<Sample> samples_ = samples();
+};
+
+void ElevationPdfTest::pagesHaveTheSizeOfTheirPaper() {
+  QVERIFY(!samples_.empty());
+  for (const Sample& sample : samples_) {
+    for (const PaperSize paper : papers) {
+      const auto pages = elevationPages(sample.job, sample.plan, paper);
+      const QString info = told("pdfinfo", {"-f", "1", "-l", "999", written(pages)});
+      const QRegularExpression size("Page +\\d+ size: +([\\d.]+) x ([\\d.]+) pts");
+      int count = 0;
+      for (auto found = size.globalMatch(info); found.hasNext(); ++count) {
+        const auto match = found.next();
+        const PaperExtent extent = extentOf(paper);
+        QVERIFY2(qAbs(match.captured(1).toDouble() - extent.width / 25.4 * 72) < 0.002, qPrintable(sample.name));
+        QVERIFY2(qAbs(match.captured(2).toDouble() - extent.height / 25.4 * 72) < 0.002, qPrintable(sample.name));
+      }
+      QCOMPARE(count, int(pages.size()));
+    }
+  }
+}
+
+void ElevationPdfTest::theFontIsEmbeddedAndTextStaysText() {
+  for (const Sample& sample : samples_) {
+    const auto pages = elevationPages(sample.job, sample.plan, PaperSize::A4);
+    const QString path = written(pages);
+    const QStringList fonts = QString(told("pdffonts", {path})).split('\n', Qt::SkipEmptyParts).mid(2);
+    QCOMPARE(fonts.size(), 2);
+    for (const QString& font : fonts) {
+      QVERIFY2(font.contains("LiberationSans"), qPrintable(font));
+      QVERIFY2(QRegularExpression(" yes +(yes|no) +yes +\\d+ +\\d+$").match(font).hasMatch(), qPrintable(font));
+    }
+    const QString text = QString::fromUtf8(told("pdftotext", {path, "-"}));
+    for (const auto& wall : sample.plan.walls) {
+      for (const Piece& piece : wall->layout.pieces) {
+        QVERIFY2(text.contains(QString::fromStdString(piece.mark)), piece.mark.c_str());
+      }
+    }
+  }
+}
+
+void ElevationPdfTest::theScaleBarMeasuresTrueInPdfAndSvg() {
+  for (const Sample& sample : samples_) {
+    const double length = sample.job.units == UnitSystem::Millimetres ? 100 : 76.2;
+    for (const PaperSize paper : papers) {
+      const auto pages = elevationPages(sample.job, sample.plan, paper);
+      const auto bar = scaleBar(pages.front());
+      QVERIFY(bar);
+      const QString picture = folder_.filePath("page");
+      told("pdftoppm", {"-r", QString::number(perMillimetre * 25.4), "-f", "1", "-l", "1", "-singlefile", "-gray",
+                        "-png", written(pages), picture});
+      const QImage pdf(picture + ".png");
+      QVERIFY(!pdf.isNull());
+      QVERIFY2(qAbs(darkRun(pdf, *bar) - length) <= 0.1, qPrintable(sample.name));
+      QVERIFY2(qAbs(darkRun(svgImage(pages.front()), *bar) - length) <= 0.1, qPrintable(sample.name));
+    }
+  }
+}
+
+void ElevationPdfTest::theSamePagesGiveTheSameBytes() {
+  const auto pages = elevationPages(samples_.front().job, samples_.front().plan, PaperSize::A4);
+  const std::string first = elevationPdf(pages, "Sample");
+  QTest::qWait(1100);  // into another second of the clock
+  qputenv("TZ", "Asia/Tokyo");
+  QVERIFY(first == elevationPdf(pages, "Sample"));
+  qunsetenv("TZ");
+  QVERIFY(first != elevationPdf(pages, "Another"));
+}
+
+// ISO 32000-1, 7.5.4: an entry gives the offset of the object's first byte.
+void ElevationPdfTest::everyObjectStandsWhereTheTableSays() {
+  const auto pages = elevationPages(samples_.front().job, samples_.front().plan, PaperSize::A3);
+  const QByteArray pdf = QByteArray::fromStdString(elevationPdf(pages, "Sample"));
+  const qsizetype table =
+      pdf.mid(pdf.lastIndexOf("startxref") + 10).trimmed().split('\n').front().trimmed().toLongLong();
+  QVERIFY(pdf.mid(table).startsWith("xref\n0 "));
+  const QList<QByteArray> entries = pdf.mid(table, pdf.lastIndexOf("trailer") - table).split('\n').mid(2);
+  int objects = 0;
+  for (int number = 0; number < entries.size(); ++number) {
+    if (!entries[number].contains(" n")) continue;
+    const QByteArray start = QByteArray::number(number) + " 0 obj";
+    QCOMPARE(pdf.mid(entries[number].left(10).toLongLong(), start.size()), start);
+    ++objects;
+  }
+  QVERIFY(objects > 10);
+}
+
+void ElevationPdfTest::nothingComesOfNoPages() { QVERIFY(elevationPdf({}, "Sample").empty()); }
+
+QTEST_MAIN(ElevationPdfTest)
+#include "elevation_pdf_test.moc"

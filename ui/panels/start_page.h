@@ -1,0 +1,18 @@
+// What stands in the window while no job is open: what to do, and the button for it.
+#pragma once
+
+#include <QWidget>
+
+namespace ribwright {
+
+class StartPage : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit StartPage(QWidget* parent = nullptr);
+
+ signals:
+  void openAsked();
+};
+
+}  // namespace ribwright
