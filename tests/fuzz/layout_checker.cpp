@@ -98,7 +98,7 @@ Complaints checkLayout(const Job& job, const Plan& plan, Dice& dice) {
     if (!wall.layout.sheeted) continue;
     checkModules(wall, complaints);
     for (std::size_t run = 0; run < wall.runs.size(); ++run) checkSlabs(wall, run, complaints);
-    checkPieces(wall, complaints);
+    if (!wall.runs.empty()) checkPieces(wall, complaints);
     checkMarks(wall, complaints);
     checkRings(wall, complaints);
     if (!wall.runs.empty()) checkPoints(wall, dice, complaints);

@@ -67,6 +67,23 @@ TEST_CASE("Runs go on from hung sheets as the trade model says") {
   }
 }
 
+// trade.md 6: marks of hung sheets never change
+TEST_CASE("Sheets that hang just where they should change nothing") {
+  Report report;
+  for (int i = 0; i < 700; ++i) {
+    Dice dice(kSeed + 6, i);
+    const Job job = randomJob(kSeed, i);
+    const Plan before = plan(job), after = plan(withHungSheets(job, before, dice, true));
+    for (std::size_t wall = 0; wall < before.walls.size(); ++wall) {
+      WallLayout hung = after.walls[wall]->layout;
+      for (SheetRun& run : hung.runs) {
+        for (Module& module : run.modules) module.hung = false;
+      }
+      if (report.add(i, job, unlike(before.walls[wall]->layout, hung))) return;
+    }
+  }
+}
+
 // trade.md 2: heights on a slope are measured from its lower end, so that a mirror changes nothing
 TEST_CASE("A wall in a mirror is laid out in a mirror") {
   Report report;

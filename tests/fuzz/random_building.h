@@ -23,8 +23,8 @@ Job randomJob(std::uint64_t seed, int index);
 void addParticulars(Job& job, Wall& wall, Dice& dice);
 void addOpenings(const Job& job, Wall& wall, Dice& dice);
 
-// The first sheets of one wall hang, their leading edges measured a little off the plan.
-Job withHungSheets(Job job, const Plan& plan, Dice& dice);
+// The first sheets of one wall hang, their leading edges measured a little off the plan, or just where they should be.
+Job withHungSheets(Job job, const Plan& plan, Dice& dice, bool onTheirPlaces = false);
 // One statement changed, anywhere in the job.
 Job edited(Job job, Dice& dice);
 

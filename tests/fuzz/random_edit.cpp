@@ -8,8 +8,10 @@ namespace {
 
 Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
 
-// By how much a sheet hangs off its place: mostly a little, within what a lap can take.
-Length measuredOff(Dice& dice) { return dice.length(-in(0, 3), in(0, 3)); }
+// By how much a sheet hangs off its place: mostly a little, within what a lap can take; now and then it leaves a gap.
+Length measuredOff(Dice& dice) {
+  return dice.oneIn(30) ? dice.length(-in(3), in(4)) : dice.length(-in(0, 3), in(0, 3));
+}
 
 void editWall(Wall& wall, Dice& dice) {
   switch (dice.between(0, 9)) {
@@ -47,7 +49,7 @@ void editWall(Wall& wall, Dice& dice) {
 
 }  // namespace
 
-Job withHungSheets(Job job, const Plan& plan, Dice& dice) {
+Job withHungSheets(Job job, const Plan& plan, Dice& dice, bool onTheirPlaces) {
   const std::size_t chosen =
       static_cast<std::size_t>(dice.between(0, static_cast<std::int64_t>(plan.walls.size()) - 1));
   const WallLayout& layout = plan.walls[chosen]->layout;
@@ -64,7 +66,8 @@ Job withHungSheets(Job job, const Plan& plan, Dice& dice) {
   Length off;
   for (std::size_t i = 0; i < hung && i < run.modules.size(); ++i) {
     const Module& module = run.modules[i];
-    off += measuredOff(dice);
+    if (!onTheirPlaces) off += measuredOff(dice);
+    if (dice.oneIn(12)) continue;  // hangs, but nobody measured it
     const Length leading = module.leadLine + (onward ? lead : -lead) + off;
     job.facts.hung.push_back({layout.letter + std::to_string(module.number), leading, "A. Fitter", "2024-06-01"});
   }

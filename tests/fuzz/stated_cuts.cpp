@@ -94,8 +94,7 @@ StatedCut cutOf(const StatedFace& face, const Penetration& penetration, Nm centr
   StatedCut cut = box(penetration.id, left - clear, left + nm(penetration.width) + clear, bottom - clear,
                       bottom + nm(penetration.height) + clear);
   cut.penetration = true;
-  const bool straight = penetration.shape == Penetration::Shape::Rectangular;
-  cut.reachesFloor = straight && bottom <= face.concrete.heightAt(std::clamp<Nm>(centre, 0, face.width), Side::Right);
+  cut.reachesFloor = bottom <= face.concrete.heightAt(std::clamp<Nm>(centre, 0, face.width), Side::Right);
   if (cut.reachesFloor) cut.lower = StatedLine::level(kBelowAll);
   return cut;
 }
@@ -139,7 +138,7 @@ std::vector<StatedCut> statedCuts(const Job& job, const Wall& wall, const Stated
     cut.straight = false;
     cut.left = nm(region->left);
     cut.right = nm(region->right);
-    cut.lower = fromFound(region->lower);
+    if (!cut.reachesFloor) cut.lower = fromFound(region->lower);
     cut.upper = fromFound(region->upper);
   }
   return cuts;

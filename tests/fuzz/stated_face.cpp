@@ -125,16 +125,15 @@ Nm sheetEnd(const Base& base) {
   return 0;
 }
 
-// u of the highest inner vertex, where both sides fall from it.
+// u of the highest inner vertex from which the steel falls on a slope to both sides; a step is no ridge.
 std::optional<Nm> ridgeOf(const StatedLine& steel) {
   std::optional<Nm> ridge, height;
   for (std::size_t i = 1; i < steel.segments.size(); ++i) {
     const Segment &before = steel.segments[i - 1], &after = steel.segments[i];
-    const Nm z = std::max(before.z1, after.z0);
-    if (height && *height >= z) continue;
-    height = z;
-    const bool falls = before.z0 < z && before.z1 == after.z0 && after.z1 < z;  // a step is no ridge
-    ridge = falls ? std::optional(after.u0) : std::nullopt;
+    const bool falls = before.z0 < before.z1 && before.z1 == after.z0 && after.z1 < after.z0;
+    if (!falls || (height && *height >= after.z0)) continue;
+    ridge = after.u0;
+    height = after.z0;
   }
   return ridge;
 }
