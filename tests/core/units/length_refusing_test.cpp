@@ -168,9 +168,13 @@ TEST_CASE("what leaves the range is refused and never clamped") {
 }
 
 TEST_CASE("deep parentheses and long text end in a refusal, not in a crash") {
-  const std::string deep = std::string(150, '(') + "3'" + std::string(150, ')');
-  CHECK_THAT(faultOf(deep, kFeetInches), Catch::Contains("more than 20 parentheses"));
-  CHECK(read(std::string(20, '(') + "3'" + std::string(20, ')'), kFeetInches) == Length::feet(3));
+  const auto nested = [](std::size_t levels) {
+    std::string text(levels, '(');
+    text.append("3'").append(levels, ')');
+    return text;
+  };
+  CHECK_THAT(faultOf(nested(150), kFeetInches), Catch::Contains("more than 20 parentheses"));
+  CHECK(read(nested(20), kFeetInches) == Length::feet(3));
   const std::string longSum = "1'" + std::string(500, ' ') + "+ 1'";
   CHECK_THAT(faultOf(longSum, kFeetInches), Catch::Contains("longer than 400 characters"));
   CHECK(faultOf(std::string(100'000, '('), kFeetInches).size() < 200);
