@@ -8,8 +8,6 @@ namespace ribwright {
 
 namespace {
 
-constexpr Length kJog = Length::nanometres(8);  // rounding of a crossing moves a corner by less
-
 struct Edge {
   FaceVertex from, to;
   std::optional<EdgeSource> source;  // absent: upright
@@ -80,7 +78,28 @@ bool goOn(const Edge& one, const Edge& next) {
 
 bool isJog(const Edge& edge) {
   const Length height = edge.to.z - edge.from.z;
-  return !edge.source && height <= kJog && height >= -kJog;
+  return !edge.source && height <= kRounding && height >= -kRounding;
+}
+
+// Less than a few nanometres off the straight line between its neighbours.
+bool isStraight(const FaceVertex& before, const FaceVertex& at, const FaceVertex& after) {
+  const Int128 du = (after.u - before.u).nanometres(), dz = (after.z - before.z).nanometres();
+  const Int128 off = du * (at.z - before.z).nanometres() - dz * (at.u - before.u).nanometres();
+  const auto size = [](Int128 value) { return value < 0 ? -value : value; };
+  return size(off) <= kRounding.nanometres() * std::max(size(du), size(dz));
+}
+
+Ring withoutStraight(Ring ring) {
+  for (std::size_t i = 0; i < ring.size() && ring.size() > 3;) {
+    const std::size_t count = ring.size();
+    if (isStraight(ring[(i + count - 1) % count], ring[i], ring[(i + 1) % count])) {
+      ring.erase(ring.begin() + static_cast<std::ptrdiff_t>(i));
+      i = i > 0 ? i - 1 : 0;
+    } else {
+      ++i;
+    }
+  }
+  return ring;
 }
 
 Ring cornersOf(std::vector<Edge> loop) {
@@ -100,7 +119,7 @@ Ring cornersOf(std::vector<Edge> loop) {
     const Edge& before = loop[(i + loop.size() - 1) % loop.size()];
     if (!goOn(before, loop[i])) ring.push_back(loop[i].from);
   }
-  return ring;
+  return withoutStraight(std::move(ring));
 }
 
 Int128 twiceSignedArea(const std::vector<Edge>& loop) {

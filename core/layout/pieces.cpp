@@ -29,7 +29,8 @@ class Groups {
 };
 
 bool touch(const RunCell& left, const RunCell& right) {
-  return std::min(left.cell.topRight, right.cell.topLeft) > std::max(left.cell.bottomRight, right.cell.bottomLeft);
+  const Length low = std::max(left.cell.bottomRight, right.cell.bottomLeft);
+  return std::min(left.cell.topRight, right.cell.topLeft) - low > kRounding;
 }
 
 // One cell in each column, each touching the next: the ordinary sheet.
@@ -75,10 +76,7 @@ struct Ends {
   bool broken = false;                         // a gap within or between columns, or a step in an end
 };
 
-bool apart(Length a, Length b) {
-  const Length jog = Length::nanometres(8);
-  return a - b > jog || b - a > jog;
-}
+bool apart(Length a, Length b) { return a - b > kRounding || b - a > kRounding; }
 
 Ends endsOf(const std::vector<RunCell>& cells) {
   Ends ends;

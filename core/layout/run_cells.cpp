@@ -33,6 +33,12 @@ struct Span {  // levels[below] .. levels[above]
   std::size_t below, above;
 };
 
+bool near(Length a, Length b) { return a - b <= kRounding && b - a <= kRounding; }
+
+bool liesOn(const Level& level, const Level& other) {
+  return near(level.left, other.left) && near(level.right, other.right);
+}
+
 class Columns {
  public:
   explicit Columns(const RunFace& face) : face_(face) {
@@ -210,8 +216,8 @@ class Columns {
       level.left = std::clamp(level.left, bottom.left, top.left);
       level.right = std::clamp(level.right, bottom.right, top.right);
       level.edge = level.source;
-      if (level.left == bottom.left && level.right == bottom.right) level.edge = bottom.source;
-      if (level.left == top.left && level.right == top.right) level.edge = top.source;
+      if (liesOn(level, bottom)) level.edge = bottom.source;
+      if (liesOn(level, top)) level.edge = top.source;
     }
     std::stable_sort(levels_.begin(), levels_.end(),
                      [](const Level& a, const Level& b) { return a.left + a.right < b.left + b.right; });
@@ -253,33 +259,48 @@ class Columns {
       const Area area = cell.area();
       if (area == Area()) continue;
       result_.face += area;
-      const auto holds = [&](const Span& span) { return span.below <= slab && slab < span.above; };
+      const std::size_t as = goesWith(slab);
+      const auto holds = [&](const Span& span) { return span.below <= as && as < span.above; };
       if (std::any_of(cutSpans_.begin(), cutSpans_.end(), holds)) {
         result_.cut += area;
         continue;
       }
       result_.net += area;
-      const int sheets = coverSlab(column, slab, cell);
+      const int sheets = coverSlab(column, slab, as, cell);
       if (sheets == 0) result_.uncovered += area;
       if (sheets > 1) result_.laps += area * (sheets - 1);
       result_.pieces += area * sheets;
     }
   }
 
-  // Gives the slab to each sheet that covers it; how many do.
-  int coverSlab(int column, std::size_t slab, const Cell& cell) {
+  bool isSliver(std::size_t slab) const { return liesOn(levels_[slab], levels_[slab + 1]); }
+
+  // The slab that decides what this one is part of: itself, or for a sliver its neighbour.
+  std::size_t goesWith(std::size_t slab) const {
+    if (!isSliver(slab)) return slab;
+    for (std::size_t below = slab; below-- > 0;) {
+      if (!isSliver(below)) return below;
+    }
+    for (std::size_t above = slab + 1; above + 1 < levels_.size(); ++above) {
+      if (!isSliver(above)) return above;
+    }
+    return slab;
+  }
+
+  // Gives the slab to each sheet that covers it (as it covers `as`); how many do.
+  int coverSlab(int column, std::size_t slab, std::size_t as, const Cell& cell) {
     covering_.clear();
     const std::size_t top = levels_.size() - 1;
     for (const std::size_t k : here_) {
       const bool cutAway = std::any_of(stripsHere_.begin(), stripsHere_.end(), [&](std::size_t s) {
         if (face_.strips[s].module != static_cast<int>(k)) return false;
-        return levelIndex(Kind::LegBottom, s, 0) <= slab && slab < levelIndex(Kind::LegTop, s, top);
+        return levelIndex(Kind::LegBottom, s, 0) <= as && as < levelIndex(Kind::LegTop, s, top);
       });
       if (cutAway) continue;
       const int laps = face_.laps.empty() ? 0 : face_.laps[k];
       for (int tier = 0; tier <= laps; ++tier) {
         const Span span = tierSpan(laps, tier);
-        if (slab < span.below || slab >= span.above) continue;
+        if (as < span.below || as >= span.above) continue;
         const NotHung asked{static_cast<int>(k), tier, column, static_cast<int>(slab)};
         if (face_.notHung.empty() || !face_.notHung.contains(asked)) covering_.push_back(asked);
       }

@@ -17,6 +17,9 @@
 
 namespace ribwright {
 
+// More than a rounded crossing moves a height, less than anybody cuts.
+inline constexpr Length kRounding = Length::nanometres(8);
+
 // What a cell's lower or upper edge lies on.
 struct EdgeSource {
   enum class Kind { Bottom, Top, Floor, Ceiling, CutLower, CutUpper, LegBottom, LegTop, LapEnd, LapTop };
