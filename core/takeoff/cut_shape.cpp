@@ -26,11 +26,12 @@ Corners inSheet(const Ring& ring, const Piece& piece, const Module& module, Hand
   Corners corners;
   corners.reserve(ring.size());
   for (const FaceVertex& vertex : ring) {
-    const Length x = hand == Hand::LeftToRight ? vertex.u - module.startLine : module.startLine - vertex.u;
-    corners.emplace_back(x, vertex.z - piece.bottom);
+    if (hand == Hand::LeftToRight) {
+      corners.emplace_back(vertex.u - module.startLine, vertex.z - piece.bottom);
+    } else {
+      corners.emplace_back(module.startLine - vertex.u, piece.top - vertex.z);
+    }
   }
-  if (hand == Hand::RightToLeft)
-    std::reverse(corners.begin(), corners.end());  // x turned over: go round the same way again
   return corners.empty() ? corners : fromLeastCorner(corners);
 }
 

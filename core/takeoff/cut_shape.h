@@ -9,11 +9,10 @@
 
 namespace ribwright {
 
-// The outline of a piece in its own sheet: x from the sheet's module line at the starting side toward the leading edge,
-// y from the piece's lowest end, whichever hand the wall hangs. Measured from the module line and not from the piece's
-// own edge, a start rip and an end rip of one width differ, as they do on the wall: one keeps the leg, the other the
-// lip, and their ribs stand elsewhere. Two pieces of opposite hands with equal shapes are cut by the same figures from
-// lip and lower end; lying face up they are each other's mirror image, so once cut one does not serve for the other.
+// The outline of a piece as its sheet lies face up with the lip to the left: x from the sheet's module line, y upward.
+// A wall hung left to right shows its sheets so; one hung right to left shows them turned end for end. So equal shapes
+// are equal sheets, either of which serves for the other. Measured from the module line and not from the piece's own
+// edge, a start rip and an end rip of one width differ, as they do on the wall: one keeps the leg, the other the lip.
 struct CutShape {
   std::vector<std::int64_t> figures;  // for each ring: its number of corners, then x and y of each in nanometres
   auto operator<=>(const CutShape&) const = default;

@@ -1,4 +1,4 @@
-// The order for the example that everyone tests alike (trade.md 12): a gable end 40 ft wide, eave 12 ft, 4:12, hung
+// The order for the example that everyone tests alike: a gable end 40 ft wide, eave 12 ft, 4:12, hung
 // flush.
 #include <catch2/catch.hpp>
 
@@ -50,14 +50,14 @@ TEST_CASE("frozen gable: fourteen lengths, each once for either end") {
   CHECK(order.lines[13].marks == std::vector<std::string>{"A14", "C14"});
 }
 
-TEST_CASE("frozen gable: the end hung the other way is cut by the same figures, to the nanometre") {
+TEST_CASE("frozen gable: the end hung the other way takes mirror images, which no sheet of this end serves for") {
   const Job job = twoGables();
   const WallLayout a = layOutWall(job, job.walls[0]).value(), c = layOutWall(job, job.walls[1]).value();
   const SheetOrder order = sheetOrder(job, {&a, &c});
-  CHECK(order.codes[0] == order.codes[1]);
   CHECK(order.codes[0].front() == "13a");
+  CHECK(order.codes[1].front() == "13b");
   CHECK(order.codes[0][6] == "1a");
-  CHECK(order.codes[0].back() == "14a");
+  CHECK(order.codes[1][6] == "1b");
 }
 
 }  // namespace

@@ -64,19 +64,24 @@ TEST_CASE("A shape is taken from the piece's lowest end, wherever it hangs") {
   CHECK(codesOf(wall) == Codes{"1a", "1a"});
 }
 
-// Both are cut by the same figures: from the starting metal edge and the lowest end.
-TEST_CASE("Sheets hung in opposite hands share a code when they are cut by the same figures") {
+// A wall hung right to left shows its sheets turned end for end: a notch 30 to 60 in up is then 60 to 90 in up of 120.
+TEST_CASE("Sheets hung in opposite hands share a code when one serves for the other, and only then") {
   const Job job = jobOf({{"A", "sand"}, {"C", "sand"}});
-  WallLayout rightward = wallOf("A", 3, Hand::LeftToRight), leftward = wallOf("C", 3, Hand::RightToLeft);
-  for (WallLayout* wall : {&rightward, &leftward}) {
-    for (int i = 0; i < 3; ++i) hangWhole(*wall, inch(120));
-    notchLeadingEdge(wall->pieces[0], wall->direction.hand, inch(6), inch(30), inch(60));
-    rakeTop(wall->pieces[1], wall->direction.hand, inch(12));
-    notchLeadingEdge(wall->pieces[2], wall->direction.hand, inch(7), inch(30), inch(60));
-  }
-  rakeTop(leftward.pieces[2], Hand::LeftToRight, inch(12));  // rises to the starting edge instead
+  WallLayout rightward = wallOf("A", 3, Hand::LeftToRight), leftward = wallOf("C", 4, Hand::RightToLeft);
+  const auto notch = [](Piece& piece, Hand hand, int low, int high) {
+    notchLeadingEdge(piece, hand, inch(6), inch(low), inch(high));
+  };
+  for (int i = 0; i < 3; ++i) hangWhole(rightward, inch(120));
+  notch(rightward.pieces[0], Hand::LeftToRight, 30, 60);
+  notch(rightward.pieces[1], Hand::LeftToRight, 45, 75);
+  rakeTop(rightward.pieces[2], Hand::LeftToRight, inch(12));
+  for (int i = 0; i < 4; ++i) hangWhole(leftward, inch(120));
+  notch(leftward.pieces[0], Hand::RightToLeft, 60, 90);
+  notch(leftward.pieces[1], Hand::RightToLeft, 45, 75);
+  rakeTop(leftward.pieces[2], Hand::RightToLeft, inch(12));
+  notch(leftward.pieces[3], Hand::RightToLeft, 30, 60);
   const SheetOrder order = sheetOrder(job, {&rightward, &leftward});
-  CHECK(order.codes == std::vector<Codes>{{"1a", "1b", "1c"}, {"1a", "1b", "1d"}});
+  CHECK(order.codes == std::vector<Codes>{{"1a", "1b", "1c"}, {"1a", "1b", "1d", "1e"}});
 }
 
 // A start rip keeps the leg edge, an end rip the lip edge: of one size they are still not the same sheet.
