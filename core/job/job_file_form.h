@@ -13,6 +13,7 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 #include <vector>
 
 #include "core/job/job_file_joined.h"
@@ -172,6 +173,18 @@ class Fields {
     return (form_.soundBelow(paths) && ...);
   }
 
+  // Holds each item of a list against the one before it, where both were read: `judge` says what is wrong with the
+  // second at its `key`, or nothing.
+  template <class M, class Judge>
+  void eachAfter(std::string_view list, const std::vector<M>& items, std::string_view key, Judge judge) {
+    std::vector<std::pair<std::size_t, std::string_view>> faults;  // told afterwards, since a fault hides its item
+    for (std::size_t i = 1; i < items.size(); ++i) {
+      const std::string_view message = judge(items[i - 1], items[i]);
+      if (!message.empty() && soundItem(list, i - 1, key) && soundItem(list, i, key)) faults.emplace_back(i, message);
+    }
+    for (const auto& [i, message] : faults) wrong(itemPath(list, i, key), message);
+  }
+
   // No two items of a list share this text (an id, a letter). An empty one is a fault already where it stands.
   template <class M>
   void eachDiffers(std::string_view list, const std::vector<M>& items, std::string M::*text, std::string_view key) {
@@ -196,6 +209,10 @@ class Fields {
       form_.endItem();
     }
     form_.endList();
+  }
+
+  bool soundItem(std::string_view list, std::size_t i, std::string_view key) const {
+    return soundAt(itemPath(list, i)) && (key.empty() || soundAt(itemPath(list, i, key)));
   }
 
   Form& form_;

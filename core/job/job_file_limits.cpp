@@ -37,8 +37,8 @@ std::string rangeText(const LengthRange& range, UnitSystem units) {
 }
 
 std::string rangeText(const WholeRange& range) {
-  if (range.lowest == range.highest) return "only " + std::to_string(range.lowest);
-  return "a whole number from " + std::to_string(range.lowest) + " to " + std::to_string(range.highest);
+  if (range.lowest == range.highest) return std::to_string(range.lowest);
+  return joined("a whole number from ", range.lowest, " to ", range.highest);
 }
 
 std::string rangeText(const AngleRange& range) {

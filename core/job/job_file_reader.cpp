@@ -61,7 +61,7 @@ std::size_t JobReader::beginList(std::size_t, ItemCount count) {
   if (!isA(JsonNode::Is::List, "a list in square brackets belongs here")) return 0;
   const std::size_t size = node().items.size();
   if (size < count.fewest) {
-    fault(joined("has ", size, " items; at least ", count.fewest, " belong here"));
+    fault(joined("needs at least ", count.fewest, " items and has ", size));
   }
   return size;
 }
@@ -87,9 +87,10 @@ void JobReader::value(int& whole, const WholeRange& range) {
   const std::string& digits = node().text;
   std::int64_t number = 0;
   const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
-  if (error == std::errc::result_out_of_range) return fault(digits + " is out of range: " + rangeText(range));
-  if (end != digits.data() + digits.size()) return fault(digits + " is no whole number: " + rangeText(range));
-  if (number < range.lowest || number > range.highest) return fault(digits + " is out of range: " + rangeText(range));
+  if (error == std::errc::result_out_of_range) return fault(digits + " is out of range; write " + rangeText(range));
+  if (end != digits.data() + digits.size()) return fault(digits + " is no whole number; write " + rangeText(range));
+  if (number < range.lowest || number > range.highest)
+    return fault(digits + " is out of range; write " + rangeText(range));
   whole = static_cast<int>(number);
 }
 
@@ -105,7 +106,8 @@ void JobReader::value(Length& length, const LengthRange& range) {
   if (!isA(JsonNode::Is::Text, "a length belongs here, as text with its unit: \"7' 6\\\"\" or \"2286 mm\"")) return;
   const auto read = fileLength(node().text, units());
   if (!read) return fault(read.faults().front().message);
-  if (!holds(range, read.value())) return fault(quoted(node().text) + " is out of range: " + rangeText(range, units()));
+  if (!holds(range, read.value()))
+    return fault(quoted(node().text) + " is out of range; it may be " + rangeText(range, units()));
   length = read.value();
 }
 
@@ -114,7 +116,7 @@ void JobReader::value(Angle& angle, const AngleRange& range) {
   const auto read = degreesFromText(node().text);
   if (!read) return fault(read.faults().front().message);
   if (read.value() < range.lowest || read.value() > range.highest) {
-    return fault(node().text + " is out of range: " + rangeText(range));
+    return fault(node().text + " is out of range; it may be " + rangeText(range));
   }
   angle = read.value();
 }

@@ -37,7 +37,7 @@ JsonNode lengthType() {
 JsonNode slopeType() {
   JsonNode type = typed("string");
   type.with("description", text("a slope: rise and run, or an angle; from level to 50 in 1 or 89 degrees"));
-  type.with("pattern", text("^.*[0-9].*(:|\\u0020in\\u0020|deg|\\u00b0).*$"));
+  type.with("pattern", text("[0-9].*(:| in |deg|°)|°"));
   return std::move(type.with("examples", texts({"4:12", "150 in 250", "9.5 deg"})));
 }
 

@@ -68,10 +68,13 @@ std::string decimal(Length length, UnitSystem units) {
 Outcome<Length> fileLength(std::string_view text, UnitSystem units) {
   const auto inches = parseLength(text, LengthStyle{UnitSystem::FeetInches, '.'});
   const auto millimetres = parseLength(text, LengthStyle{UnitSystem::Millimetres, '.'});
-  const auto& own = units == UnitSystem::FeetInches ? inches : millimetres;
-  if (!inches && !millimetres) return own.faults();
-  if (inches.ok() && millimetres.ok() && inches.value() == millimetres.value()) return own;
-  return Fault{"", quoted(text) + " has no unit; write it with one, as 7' 6\" or 2286 mm"};
+  if (inches.ok() && millimetres.ok() && inches.value() == millimetres.value()) return inches;
+  constexpr std::string_view remedy = "write feet and inches as 7' 6\" or millimetres as 2286 mm";
+  if (inches.ok() || millimetres.ok()) return Fault{"", joined(quoted(text), " has no unit; ", remedy)};
+  // A reason brings its own remedy; without one the parser would offer bare numbers too.
+  const std::string& message = (units == UnitSystem::FeetInches ? inches : millimetres).faults().front().message;
+  if (message.find(" is no length: ") != std::string::npos) return Fault{"", message};
+  return Fault{"", joined(quoted(text), " is no length; ", remedy)};
 }
 
 std::string slopeText(const Slope& slope, UnitSystem units) {

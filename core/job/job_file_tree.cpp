@@ -87,7 +87,8 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
   }
 
   bool parse_error(std::size_t byte, const std::string& token, const Json::exception& error) override {
-    if (error.id == 406) return refuse(placeOf(byte), "the number " + token.substr(0, 40) + " is out of range");
+    if (error.id == 406)
+      return refuse(placeOf(byte), "the number " + token.substr(0, 40) + " is out of range; write a smaller one");
     if (byte > text_.size()) return refuse(placeOf(byte), "the text ends too early; is a bracket or a quote missing?");
     return refuse(placeOf(byte - std::min<std::size_t>(byte, 1)),
                   "this is no JSON; look at this place and just before it for a comma, a quote or a bracket");

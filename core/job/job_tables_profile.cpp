@@ -10,23 +10,21 @@ constexpr LengthRange lapRange{Length(), Length::feet(10), false};
 
 void sectionRules(Fields<Profile>& profile) {
   const Profile& read = profile.read();
-  if (!profile.sound("cover", "over", "under", "section") || read.section.empty()) return;
-  const auto shown = [&](Length length) { return exactText(length, profile.units()); };
-  const Length first = read.section.front().x, last = read.section.back().x;
-  const std::string lastPlace = itemPath("section", read.section.size() - 1, "x");
-  if (first != -read.over) {
-    profile.wrong("section[0].x",
-                  "is " + shown(first) + "; the starting edge stands at minus over: " + shown(-read.over));
-  }
-  if (last != read.cover + read.under) {
-    profile.wrong(lastPlace, "is " + shown(last) +
-                                 "; the leading edge stands at cover + under: " + shown(read.cover + read.under));
-  }
-  for (std::size_t i = 1; i < read.section.size(); ++i) {
-    if (read.section[i].x >= read.section[i - 1].x) continue;
+  profile.eachAfter(
+      "section", read.section, "x", [](const SectionPoint& before, const SectionPoint& point) -> std::string_view {
+        return point.x >= before.x
+                   ? ""
+                   : "lies left of the point before; list the points from the starting edge to the leading edge";
+      });
+  if (!profile.sound("cover", "over", "under") || !profile.soundAt("section") || read.section.empty()) return;
+  const auto mustStand = [&](std::size_t i, Length right, std::string_view where) {
+    const Length x = read.section[i].x;
+    if (x == right || !profile.sound(itemPath("section", i))) return;
     profile.wrong(itemPath("section", i, "x"),
-                  "lies left of the point before; list the points from the starting edge to the leading edge");
-  }
+                  joined("is ", exactText(x, profile.units()), "; ", where, ": ", exactText(right, profile.units())));
+  };
+  mustStand(0, -read.over, "the starting edge stands at minus over");
+  mustStand(read.section.size() - 1, read.cover + read.under, "the leading edge stands at cover + under");
 }
 
 }  // namespace
@@ -35,8 +33,10 @@ void describe(Fields<Profile>& profile) {
   profile.required("id", &Profile::id, "named by its dimensions, as rib-36-1.25-at-12", idText);
   profile.member("name", &Profile::name, "what people read", lineText);
   profile.required("cover", &Profile::cover, "module line to module line", coverRange);
-  profile.required("over", &Profile::over, "lip: starting edge past its module line, over the earlier sheet", lapRange);
-  profile.required("under", &Profile::under, "leg: leading edge past its module line, under the next sheet", lapRange);
+  profile.required("over", &Profile::over, "lip, the starting edge past its module line, over the earlier sheet",
+                   lapRange);
+  profile.required("under", &Profile::under, "leg, the leading edge past its module line, under the next sheet",
+                   lapRange);
   profile.requiredList("section", &Profile::section, ItemCount{2},
                        "cross-section from the starting edge to the leading edge");
   profile.required("thickness", &Profile::thickness, "base steel, without coating or paint",

@@ -13,10 +13,10 @@ constexpr std::string_view flanges[] = {"up", "down"};
 void describe(Fields<Member>& member) {
   member.required("id", &Member::id, "its dimensions, as Z8x2.5x0.068", idText);
   member.member("shape", &Member::shape, "cross-section", ChoiceWords(memberShapes));
-  member.required("depth", &Member::depth, "web, outside to outside", positive);
+  member.required("depth", &Member::depth, "depth of the web, outside to outside", positive);
   member.required("flange", &Member::flange, "outside width of the outer flange", positive);
   member.member("lip", &Member::lip, "stiffening lip at the flange's free edge; 0: none", notNegative);
-  member.required("thickness", &Member::thickness, "of the steel",
+  member.required("thickness", &Member::thickness, "thickness of the steel",
                   LengthRange{Length(), Length::millimetres(100), true});
   member.member("bend_radius", &Member::bendRadius, "inside", notNegative);
 }

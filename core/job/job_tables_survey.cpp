@@ -6,11 +6,9 @@ namespace {
 
 template <class Owner, class Reading>
 void stationsRise(Fields<Owner>& owner, std::string_view list, const std::vector<Reading>& readings) {
-  if (!owner.sound(list)) return;
-  for (std::size_t i = 1; i < readings.size(); ++i) {
-    if (readings[i].u > readings[i - 1].u) continue;
-    owner.wrong(itemPath(list, i, "u"), "does not lie right of the station before; list them from left to right");
-  }
+  owner.eachAfter(list, readings, "u", [](const Reading& before, const Reading& reading) -> std::string_view {
+    return reading.u > before.u ? "" : "does not lie right of the station before; list them from left to right";
+  });
 }
 
 }  // namespace

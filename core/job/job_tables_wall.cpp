@@ -21,33 +21,30 @@ constexpr std::string_view lapOrders[] = {"column by column", "tier by tier"};
 // height that follows from it far inside 64 bits.
 constexpr int steepest = 1000;
 
-void topOf(Fields<Wall>& wall) {
-  if (!wall.sound("top")) return;
+void topRules(Fields<Wall>& wall) {
   const std::vector<FacePoint>& top = wall.read().top;
-  for (std::size_t i = 1; i < top.size(); ++i) {
-    const Length level = top[i].u - top[i - 1].u;
-    const Length rise = std::max(top[i].z - top[i - 1].z, top[i - 1].z - top[i].z);
-    if (level < Length()) {
-      wall.wrong(itemPath("top", i, "u"), "lies left of the point before; list the points from left to right");
-    } else if (level > Length() && rise > level * steepest) {
-      wall.wrong(itemPath("top", i, "z"), "makes a slope steeper than 1000 in 1; for a step write the same u twice");
-    }
-  }
+  wall.eachAfter("top", top, "z", [](const FacePoint& before, const FacePoint& point) -> std::string_view {
+    const Length level = point.u - before.u;
+    const Length rise = std::max(point.z - before.z, before.z - point.z);
+    const bool needle = level > Length() && rise > level * steepest;
+    return needle ? "makes a slope steeper than 1000 in 1; for a step write the same u twice" : "";
+  });
+  wall.eachAfter("top", top, "u", [](const FacePoint& before, const FacePoint& point) -> std::string_view {
+    return point.u >= before.u ? "" : "lies left of the point before; list the points from left to right";
+  });
 }
 
-void jointsOf(Fields<Wall>& wall) {
-  if (!wall.sound("expansion_joints")) return;
-  const std::vector<Length>& joints = wall.read().expansionJoints;
-  for (std::size_t i = 1; i < joints.size(); ++i) {
-    if (joints[i] > joints[i - 1]) continue;
-    wall.wrong(itemPath("expansion_joints", i), "does not lie right of the joint before; list them from left to right");
-  }
+void jointRules(Fields<Wall>& wall) {
+  wall.eachAfter("expansion_joints", wall.read().expansionJoints, "",
+                 [](Length before, Length joint) -> std::string_view {
+                   return joint > before ? "" : "does not lie right of the joint before; list them from left to right";
+                 });
 }
 
 void wallRules(Fields<Wall>& wall) {
   const Wall& read = wall.read();
-  topOf(wall);
-  jointsOf(wall);
+  topRules(wall);
+  jointRules(wall);
   if (read.line && read.width) {
     wall.wrong("width", "stands beside line, and each gives the width; state one of them");
   }
@@ -94,7 +91,7 @@ void steel(Fields<Wall>& wall) {
 }  // namespace
 
 void describe(Fields<Wall>& wall) {
-  wall.required("letter", &Wall::letter, "the wall's letter: A for the outline's first edge", letterText);
+  wall.required("letter", &Wall::letter, "letter of the wall, A for the outline's first edge", letterText);
   wall.member("name", &Wall::name, "what the wall is called", lineText);
   wall.member("cladding", &Wall::cladding, "what is hung on it", ChoiceWords(claddings));
   edges(wall);
@@ -115,12 +112,10 @@ void describe(Fields<Base>& base) {
   base.member("gap", &Base::gap, "notch, base trim, on wall: sheet end above ledge, shelf or wall", notNegative);
   base.member("steps", &Base::steps, "from u on, the concrete stands at z");
   base.member("grade", &Base::grade, "height of finished grade along the wall", anyLength);
-  if (!base.sound("steps")) return;
-  const std::vector<FacePoint>& steps = base.read().steps;
-  for (std::size_t i = 1; i < steps.size(); ++i) {
-    if (steps[i].u > steps[i - 1].u) continue;
-    base.wrong(itemPath("steps", i, "u"), "does not lie right of the step before; list them from left to right");
-  }
+  base.eachAfter(
+      "steps", base.read().steps, "u", [](const FacePoint& before, const FacePoint& step) -> std::string_view {
+        return step.u > before.u ? "" : "does not lie right of the step before; list them from left to right";
+      });
 }
 
 void describe(Fields<Start>& start) {
