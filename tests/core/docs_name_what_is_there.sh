@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
 # Every path that the README and DEVELOPERS.md name is there.
+# shellcheck disable=SC2016  # the pages' own quotes
 set -euo pipefail
 cd "$1"
 faults=0
@@ -9,7 +10,6 @@ for page in README.md DEVELOPERS.md; do
     case $path in *'<'* | *'*'* | .build/*) continue ;; esac
     count=$((count + 1))
     [ -e "$path" ] || { echo "$page names $path, which is not there"; faults=1; }
-  # shellcheck disable=SC2016
   done < <(grep -oE '`[A-Za-z_./<>*-]+/[A-Za-z_./<>*-]*`' "$page" | tr -d '`'
     grep -oE '\]\([A-Za-z_./-]+\)' "$page" | tr -d ']()')
 done
