@@ -10,6 +10,14 @@ Straight straightAt(const HeightLine& line, Length u, Beside side) {
   return {vertices[segment], vertices[segment + 1]};
 }
 
+bool isFlatter(const Straight& one, const Straight& other) {
+  if (one.level() || other.level()) return one.level();
+  const auto size = [](Length length) {
+    return Int128(length < Length() ? -length.nanometres() : length.nanometres());
+  };
+  return size(one.b.z - one.a.z) * size(other.b.u - other.a.u) <= size(other.b.z - other.a.z) * size(one.b.u - one.a.u);
+}
+
 std::optional<Length> crossing(const Straight& one, const Straight& other) {
   if (one.level() && other.level()) return std::nullopt;
   const Straight& sloped = one.level() ? other : one;

@@ -15,6 +15,9 @@ struct Straight {
 // The straight part of a line just left or right of u.
 Straight straightAt(const HeightLine& line, Length u, Beside side);
 
+// True when `one` is no steeper than `other`.
+bool isFlatter(const Straight& one, const Straight& other);
+
 // u where the two lines (taken without end) cross, rounded half to even from the first sloped one's lower end; absent
 // when parallel.
 std::optional<Length> crossing(const Straight& one, const Straight& other);

@@ -30,7 +30,7 @@ class Groups {
 
 bool touch(const RunCell& left, const RunCell& right) {
   const Length low = std::max(left.cell.bottomRight, right.cell.bottomLeft);
-  return std::min(left.cell.topRight, right.cell.topLeft) - low > kRounding;
+  return std::min(left.cell.topRight, right.cell.topLeft) > low;
 }
 
 // One cell in each column, each touching the next: the ordinary sheet.
@@ -76,6 +76,7 @@ struct Ends {
   bool broken = false;                         // a gap within or between columns, or a step in an end
 };
 
+// More apart than the rounding of a crossing could be.
 bool apart(Length a, Length b) { return a - b > kRounding || b - a > kRounding; }
 
 Ends endsOf(const std::vector<RunCell>& cells) {
@@ -202,19 +203,36 @@ PieceKind kindOf(const Piece& piece) {
   return piece.above ? PieceKind::Above : PieceKind::Below;
 }
 
+namespace {
+
+std::vector<NotHung> slabsOf(const SheetCells& sheet, const std::vector<RunCell>& cells) {
+  std::vector<NotHung> slabs;
+  for (const RunCell& cell : cells) {
+    for (int slab = cell.firstSlab; slab <= cell.lastSlab; ++slab) {
+      slabs.push_back({sheet.module, sheet.tier, cell.column, slab});
+    }
+  }
+  return slabs;
+}
+
+std::size_t partsOf(const std::vector<SheetCells>& sheets, int module) {
+  std::size_t parts = 0;
+  for (const SheetCells& sheet : sheets) {
+    if (sheet.module == module) parts += connected(sheet.cells).size();
+  }
+  return parts;
+}
+
+}  // namespace
+
 std::vector<NotHung> needlessPiece(const std::vector<SheetCells>& sheets, const std::vector<RunModule>& modules) {
   for (auto sheet = sheets.rbegin(); sheet != sheets.rend(); ++sheet) {
-    const bool someCovered =
-        std::any_of(sheet->cells.begin(), sheet->cells.end(), [](const RunCell& cell) { return cell.alone == Area(); });
-    if (!someCovered || modules[static_cast<std::size_t>(sheet->module)].hung) continue;
+    const auto isCovered = [](const RunCell& cell) { return cell.alone == Area(); };
+    if (std::none_of(sheet->cells.begin(), sheet->cells.end(), isCovered)) continue;
     for (const auto& cells : connected(sheet->cells)) {
-      if (std::any_of(cells.begin(), cells.end(), [](const RunCell& cell) { return cell.alone > Area(); })) continue;
-      std::vector<NotHung> slabs;
-      for (const RunCell& cell : cells) {
-        for (int slab = cell.firstSlab; slab <= cell.lastSlab; ++slab)
-          slabs.push_back({sheet->module, sheet->tier, cell.column, slab});
-      }
-      return slabs;
+      if (!std::all_of(cells.begin(), cells.end(), isCovered)) continue;
+      const bool hangs = modules[static_cast<std::size_t>(sheet->module)].hung;
+      if (!hangs || partsOf(sheets, sheet->module) > 1) return slabsOf(*sheet, cells);
     }
   }
   return {};

@@ -21,7 +21,7 @@ std::vector<Piece> piecesOf(const SheetCells& sheet, const RunModule& module, co
 PieceKind kindOf(const Piece& piece);
 
 // The slabs of the last piece, in hanging order, that adds no uncovered face: other sheets cover all of it. Empty when
-// there is none. Sheets that hang already are left alone.
+// there is none. Of a sheet that hangs already the last piece stays.
 std::vector<NotHung> needlessPiece(const std::vector<SheetCells>& sheets, const std::vector<RunModule>& modules);
 
 }  // namespace ribwright

@@ -22,6 +22,15 @@ struct Boundary {
   }
 };
 
+// Where a boundary crosses another, and the height that both take there.
+struct Meeting {
+  Length t;
+  EdgeSource::Kind kind;
+  int index;
+  Length z;
+  bool isOf(const Boundary& boundary) const { return kind == boundary.kind && index == boundary.index; }
+};
+
 // A boundary between two breaks: its height at both, clipped to the face.
 struct Level {
   Length left, right;
@@ -33,11 +42,7 @@ struct Span {  // levels[below] .. levels[above]
   std::size_t below, above;
 };
 
-bool near(Length a, Length b) { return a - b <= kRounding && b - a <= kRounding; }
-
-bool liesOn(const Level& level, const Level& other) {
-  return near(level.left, other.left) && near(level.right, other.right);
-}
+bool liesOn(const Level& level, const Level& other) { return level.left == other.left && level.right == other.right; }
 
 class Columns {
  public:
@@ -88,35 +93,55 @@ class Columns {
     sortBreaks();
   }
 
-  // Where boundaries change order between two breaks, a break is added for each crossing.
+  // Where boundaries change order between two breaks, a break is added for each crossing; there they meet.
   void addCrossings() {
-    std::vector<Length> found;
     for (std::size_t i = 0; i + 1 < breaks_.size(); ++i) {
       enter(breaks_[i], breaks_[i + 1]);
       gatherBoundaries();
       if (boundaries_.size() > 2 || !face_.top.isLevelAt(breaks_[i], Beside::Right)) {
-        findCrossings(boundaries_, breaks_[i], breaks_[i + 1], found);
+        findCrossings(breaks_[i], breaks_[i + 1]);
       }
     }
-    for (const Length t : found) addBreak(t);
+    for (const Meeting& meeting : meetings_) addBreak(meeting.t);
     sortBreaks();
+    std::stable_sort(meetings_.begin(), meetings_.end(), [](const Meeting& a, const Meeting& b) { return a.t < b.t; });
   }
 
-  static void findCrossings(const std::vector<Boundary>& boundaries, Length left, Length right,
-                            std::vector<Length>& found) {
-    for (std::size_t a = 0; a < boundaries.size(); ++a) {
-      const Length aLeft = boundaries[a].heightAt(left, Beside::Right),
-                   aRight = boundaries[a].heightAt(right, Beside::Left);
-      for (std::size_t b = a + 1; b < boundaries.size(); ++b) {
-        const Length bLeft = boundaries[b].heightAt(left, Beside::Right),
-                     bRight = boundaries[b].heightAt(right, Beside::Left);
-        const bool changes = (aLeft < bLeft && aRight > bRight) || (aLeft > bLeft && aRight < bRight);
+  void findCrossings(Length left, Length right) {
+    for (std::size_t a = 0; a < boundaries_.size(); ++a) {
+      const Boundary& one = boundaries_[a];
+      const Length oneLeft = one.heightAt(left, Beside::Right), oneRight = one.heightAt(right, Beside::Left);
+      for (std::size_t b = a + 1; b < boundaries_.size(); ++b) {
+        const Boundary& other = boundaries_[b];
+        const Length otherLeft = other.heightAt(left, Beside::Right), otherRight = other.heightAt(right, Beside::Left);
+        const bool changes =
+            (oneLeft < otherLeft && oneRight > otherRight) || (oneLeft > otherLeft && oneRight < otherRight);
         if (!changes) continue;
-        const auto t =
-            crossing(boundaries[a].straight(left, Beside::Right), boundaries[b].straight(left, Beside::Right));
-        if (t && *t > left && *t < right) found.push_back(*t);
+        const Straight first = one.straight(left, Beside::Right), second = other.straight(left, Beside::Right);
+        const auto t = crossing(first, second);
+        if (t && *t > left && *t < right) meet(*t, one, other, isFlatter(first, second));
       }
     }
+  }
+
+  // Three lines through one point meet at one height: the one that was taken first.
+  void meet(Length t, const Boundary& one, const Boundary& other, bool oneIsFlatter) {
+    Length z = (oneIsFlatter ? one : other).heightAt(t, Beside::Right);
+    for (const Meeting& known : meetings_) {
+      if (known.t == t && (known.isOf(one) || known.isOf(other))) z = known.z;
+    }
+    for (const Boundary* boundary : {&one, &other}) meetings_.push_back({t, boundary->kind, boundary->index, z});
+  }
+
+  Length heightOf(const Boundary& boundary, Length t, Beside side) const {
+    if (!meetings_.empty()) {
+      auto meeting =
+          std::lower_bound(meetings_.begin(), meetings_.end(), t, [](const Meeting& m, Length at) { return m.t < at; });
+      for (; meeting != meetings_.end() && meeting->t == t; ++meeting) {
+        if (meeting->isOf(boundary)) return meeting->z;
+      }
+    }
+    return boundary.heightAt(t, side);
   }
 
   // Makes `open_` the cuts over this column and `here_` its modules.
@@ -173,9 +198,9 @@ class Columns {
     }
   }
 
-  static Level levelOf(const Boundary& boundary, Length left, Length right) {
-    Level level{boundary.heightAt(left, Beside::Right),
-                boundary.heightAt(right, Beside::Left),
+  Level levelOf(const Boundary& boundary, Length left, Length right) const {
+    Level level{heightOf(boundary, left, Beside::Right),
+                heightOf(boundary, right, Beside::Left),
                 {boundary.kind, boundary.index, 0, true},
                 {}};
     if (boundary.line) {
@@ -223,7 +248,7 @@ class Columns {
                      [](const Level& a, const Level& b) { return a.left + a.right < b.left + b.right; });
     levels_.insert(levels_.begin(), bottom);
     levels_.push_back(top);
-    // A crossing rounded to the nanometre may leave neighbours a nanometre out of order at one side.
+    // A crossing within a nanometre of a break leaves neighbours a nanometre out of order there.
     for (std::size_t i = 1; i < levels_.size(); ++i) {
       levels_[i].left = std::max(levels_[i].left, levels_[i - 1].left);
       levels_[i].right = std::max(levels_[i].right, levels_[i - 1].right);
@@ -259,48 +284,33 @@ class Columns {
       const Area area = cell.area();
       if (area == Area()) continue;
       result_.face += area;
-      const std::size_t as = goesWith(slab);
-      const auto holds = [&](const Span& span) { return span.below <= as && as < span.above; };
+      const auto holds = [&](const Span& span) { return span.below <= slab && slab < span.above; };
       if (std::any_of(cutSpans_.begin(), cutSpans_.end(), holds)) {
         result_.cut += area;
         continue;
       }
       result_.net += area;
-      const int sheets = coverSlab(column, slab, as, cell);
+      const int sheets = coverSlab(column, slab, cell);
       if (sheets == 0) result_.uncovered += area;
       if (sheets > 1) result_.laps += area * (sheets - 1);
       result_.pieces += area * sheets;
     }
   }
 
-  bool isSliver(std::size_t slab) const { return liesOn(levels_[slab], levels_[slab + 1]); }
-
-  // The slab that decides what this one is part of: itself, or for a sliver its neighbour.
-  std::size_t goesWith(std::size_t slab) const {
-    if (!isSliver(slab)) return slab;
-    for (std::size_t below = slab; below-- > 0;) {
-      if (!isSliver(below)) return below;
-    }
-    for (std::size_t above = slab + 1; above + 1 < levels_.size(); ++above) {
-      if (!isSliver(above)) return above;
-    }
-    return slab;
-  }
-
-  // Gives the slab to each sheet that covers it (as it covers `as`); how many do.
-  int coverSlab(int column, std::size_t slab, std::size_t as, const Cell& cell) {
+  // Gives the slab to each sheet that covers it; how many do.
+  int coverSlab(int column, std::size_t slab, const Cell& cell) {
     covering_.clear();
     const std::size_t top = levels_.size() - 1;
     for (const std::size_t k : here_) {
       const bool cutAway = std::any_of(stripsHere_.begin(), stripsHere_.end(), [&](std::size_t s) {
         if (face_.strips[s].module != static_cast<int>(k)) return false;
-        return levelIndex(Kind::LegBottom, s, 0) <= as && as < levelIndex(Kind::LegTop, s, top);
+        return levelIndex(Kind::LegBottom, s, 0) <= slab && slab < levelIndex(Kind::LegTop, s, top);
       });
       if (cutAway) continue;
       const int laps = face_.laps.empty() ? 0 : face_.laps[k];
       for (int tier = 0; tier <= laps; ++tier) {
         const Span span = tierSpan(laps, tier);
-        if (as < span.below || as >= span.above) continue;
+        if (slab < span.below || slab >= span.above) continue;
         const NotHung asked{static_cast<int>(k), tier, column, static_cast<int>(slab)};
         if (face_.notHung.empty() || !face_.notHung.contains(asked)) covering_.push_back(asked);
       }
@@ -338,6 +348,7 @@ class Columns {
   std::vector<std::size_t> open_, here_, stripsHere_;
   std::size_t nextCut_ = 0, firstModule_ = 0;
   std::vector<Boundary> boundaries_;
+  std::vector<Meeting> meetings_;  // by t
   std::vector<Level> levels_;
   std::vector<Span> cutSpans_;
   std::vector<NotHung> covering_;   // the sheets over one slab

@@ -3,7 +3,8 @@
 // In hanging coordinates t. The face is cut upright at every break: metal edges, jambs, vertices of top and bottom,
 // band limits where they meet a slope, and wherever two boundaries cross (rounded half to even to the nanometre).
 // Between two breaks every boundary is straight, so that the parts are trapezoids with whole corners, and areas are
-// exact.
+// exact. Where two boundaries cross they meet: at that break both take the height of the flatter one (a level one: its
+// own height), so that rounding leaves nothing between them.
 #pragma once
 
 #include <optional>
@@ -16,9 +17,6 @@
 #include "core/layout/wall_layout.h"
 
 namespace ribwright {
-
-// More than a rounded crossing moves a height, less than anybody cuts.
-inline constexpr Length kRounding = Length::nanometres(8);
 
 // What a cell's lower or upper edge lies on.
 struct EdgeSource {

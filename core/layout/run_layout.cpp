@@ -245,6 +245,21 @@ std::optional<Length> ridgeIn(const RunTask& task) {
   return task.frame.toHanging(*task.face->ridge);
 }
 
+// Sheets that hang have settled where the run starts: the offset that the first measured one of them has.
+std::optional<Length> offsetOfHungSheets(const RunTask& task) {
+  const Profile& profile = *task.profile;
+  const std::int64_t most = wholeTimes(task.frame.length(), profile.cover) + 2;
+  for (std::int64_t place = 0; place < most; ++place) {
+    const std::string mark = task.wall->letter + std::to_string(task.firstNumber + place);
+    for (const HungSheet& hung : task.job->facts.hung) {
+      if (hung.mark != mark) continue;
+      const Length edge = task.frame.toHanging(hung.leadingEdge);
+      return rest(edge - profile.under - profile.cover * (place + 1), profile.cover);
+    }
+  }
+  return std::nullopt;
+}
+
 RunResult bestOfSearch(const RunTask& task, const StartPlace& place) {
   const Length step = task.job->units == UnitSystem::FeetInches ? Length::inches(0, 8) : Length::millimetres(5);
   std::optional<StartRank> best;
@@ -270,8 +285,10 @@ RunResult layOutRun(const RunTask& task) {
   const Band& band = task.wall->bands[static_cast<std::size_t>(task.band)];
   const Start& start = band.start ? *band.start : task.wall->start;
   const StartPlace place{task.frame.length(), ridgeIn(task), *task.cuts, task.frame};
-  if (start.rule == Start::Rule::BestOfSearch) return bestOfSearch(task, place);
-  const auto offset = startOffset(start, *task.profile, place);
+  const bool search = start.rule == Start::Rule::BestOfSearch;
+  const auto settled = search ? offsetOfHungSheets(task) : std::nullopt;
+  if (search && !settled) return bestOfSearch(task, place);
+  const auto offset = search ? settled : startOffset(start, *task.profile, place);
   RunResult result = RunWork(task, offset.value_or(task.profile->over)).work();
   result.startFollowed = offset.has_value();
   return result;
