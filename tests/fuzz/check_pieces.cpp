@@ -84,7 +84,7 @@ class PieceCheck {
       // Where lines cross, rounding may leave some nanometres between them: that is no metal, and must not lengthen a
       // blank.
       const Length thickest = std::max(cell.topLeft - cell.bottomLeft, cell.topRight - cell.bottomRight);
-      check(thickest > Length::nanometres(12),
+      check(thickest > Length::nanometres(kSliver),
             "a sliver of rounding from u " + text(cell.left) + " to " + text(cell.right));
     }
     check(sum == piece_.area, "area is not its cells' area");
@@ -130,16 +130,16 @@ class PieceCheck {
   // A part of its top edge lies on a sloped part of the wall's top.
   bool onRake() const {
     const StatedLine& top = wall_.face.top;
-    for (const Cell& cell : piece_.cells) {
-      const Nm middle = nm(cell.left) + (nm(cell.right) - nm(cell.left)) / 2;
-      if (top.segmentAt(middle, Side::Right).level() || cell.topLeft == cell.topRight) continue;
+    return std::any_of(piece_.cells.begin(), piece_.cells.end(), [&](const Cell& cell) {
       const Slab slab{nm(cell.left), nm(cell.right)};
+      if (slab.over(top).level() || cell.topLeft == cell.topRight) return false;
       const Heights z = slab.across(top);
-      const Nm slack = top.segmentAt(middle, Side::Right).slack();  // both ends may be crossings
-      if (std::abs(z.left - nm(cell.topLeft)) <= slack && std::abs(z.right - nm(cell.topRight)) <= slack) return true;
-    }
-    return false;
+      const Nm slack = slab.over(top).slack();  // both ends may be crossings
+      return std::abs(z.left - nm(cell.topLeft)) <= slack && std::abs(z.right - nm(cell.topRight)) <= slack;
+    });
   }
+
+  const RunGeometry& runGeometry() const { return wall_.runs[static_cast<std::size_t>(piece_.run)]; }
 
   bool besideCut() const {
     return std::any_of(wall_.cuts.begin(), wall_.cuts.end(), [&](const StatedCut& cut) {
@@ -148,14 +148,19 @@ class PieceCheck {
     });
   }
 
+  static bool apart(Length a, Length b) { return std::abs(nm(a) - nm(b)) > kSliver; }
+  static bool same(const Heights& a, const Heights& b) {
+    return std::abs(a.left - b.left) <= kSliver && std::abs(a.right - b.right) <= kSliver;
+  }
+
   // Its top or its bottom jumps, as at a step of the wall's.
   bool stepped() const {
     const std::vector<TopPart> parts = topEdge(piece_);
     for (std::size_t i = 1; i < parts.size(); ++i) {
-      if (parts[i - 1].right == parts[i].left && parts[i - 1].zRight != parts[i].zLeft) return true;
+      if (parts[i - 1].right == parts[i].left && apart(parts[i - 1].zRight, parts[i].zLeft)) return true;
     }
     for (std::size_t i = 1; i < parts.size(); ++i) {
-      if (lowestOf(parts[i - 1].left).second != lowestOf(parts[i].left).first) return true;
+      if (apart(lowestOf(parts[i - 1].left).second, lowestOf(parts[i].left).first)) return true;
     }
     return false;
   }
@@ -173,12 +178,11 @@ class PieceCheck {
   bool touches(const Cell& cell, const StatedCut& cut) const {
     const Slab slab{nm(cell.left), nm(cell.right)};
     if (cut.left <= slab.left && slab.right <= cut.right) {
-      const Heights low = slab.across(cut.lower), high = slab.across(cut.upper);
+      const SlabParts parts(runGeometry(), slab, {});
       // Where the edge is the band's limit, it would be there without the opening.
       const Heights top{nm(cell.topLeft), nm(cell.topRight)}, bottom{nm(cell.bottomLeft), nm(cell.bottomRight)};
-      const RunGeometry& run = wall_.runs[static_cast<std::size_t>(piece_.run)];
-      return (!cut.reachesFloor && low == top && top != run.upper(slab)) ||
-             (high == bottom && bottom != run.lower(slab));
+      return (!cut.reachesFloor && same(parts.clipped(cut.lower), top) && !same(top, parts.high())) ||
+             (same(parts.clipped(cut.upper), bottom) && !same(bottom, parts.low()));
     }
     if (!cut.straight) return false;
     // An edge of the sheet itself that happens to lie on the cut line is not cut.

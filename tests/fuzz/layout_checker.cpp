@@ -100,9 +100,12 @@ Complaints checkLayout(const Job& job, const Plan& plan, Dice& dice) {
     for (std::size_t run = 0; run < wall.runs.size(); ++run) checkSlabs(wall, run, complaints);
     if (!wall.runs.empty()) checkPieces(wall, complaints);
     checkMarks(wall, complaints);
+    checkEndLaps(wall, complaints);
     checkRings(wall, complaints);
     if (!wall.runs.empty()) checkPoints(wall, dice, complaints);
   }
+  complaints.at("order");
+  checkOrder(job, plan, complaints);
   return complaints;
 }
 

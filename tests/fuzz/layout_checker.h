@@ -37,6 +37,10 @@ void checkSlabs(const CheckedWall& wall, std::size_t run, Complaints& complaints
 void checkPieces(const CheckedWall& wall, Complaints& complaints);
 // Hanging order and marks: trade.md 6.
 void checkMarks(const CheckedWall& wall, Complaints& complaints);
+// End laps where a sheet would be too long: trade.md 6.
+void checkEndLaps(const CheckedWall& wall, Complaints& complaints);
+// Every piece ordered once, long enough, as its band's sheet: trade.md 9.
+void checkOrder(const Job& job, const Plan& plan, Complaints& complaints);
 // Closed, clockwise, simple, no vertex on a straight side, area of the cells.
 void checkRings(const CheckedWall& wall, Complaints& complaints);
 // Points at random and beside every edge: which sheets have metal there, by the rings.

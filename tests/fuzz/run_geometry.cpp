@@ -6,16 +6,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm abovePlace(const RunGeometry& run, Nm u, Side side) {
-  const Nm top = run.face->top.heightAt(u, side);
-  return run.ceiling ? std::min(top, *run.ceiling) : top;
-}
-
-Nm belowPlace(const RunGeometry& run, Nm u, Side side) {
-  const Nm bottom = run.face->bottom.heightAt(u, side);
-  return run.floor ? std::max(bottom, *run.floor) : bottom;
-}
-
 // A straight line of the run between two places.
 struct Edge {
   Segment segment;
@@ -47,24 +37,6 @@ std::vector<Edge> edgesOf(const RunGeometry& run) {
     addEdges(edges, leg.upper, leg.left, leg.right);
   }
   return edges;
-}
-
-// u where two lines cross, rounded half to even from the sloped line's lower end when one of them is level.
-std::optional<Nm> crossing(const Segment& a, const Segment& b) {
-  if (a.level()) return b.level() ? std::nullopt : crossing(b, a);
-  const Int128 runA = Int128(a.u1) - a.u0, riseA = Int128(a.z1) - a.z0;
-  const Int128 runB = Int128(b.u1) - b.u0, riseB = Int128(b.z1) - b.z0;
-  const Nm origin = riseA > 0 ? a.u0 : a.u1, height = riseA > 0 ? a.z0 : a.z1;
-  // With u measured from `origin`: height + u riseA / runA = b.z0 + (u + origin - b.u0) riseB / runB.
-  Int128 above = (Int128(b.z0) - height) * runB + (Int128(origin) - b.u0) * riseB;
-  Int128 below = riseA * runB - riseB * runA;
-  if (below == 0) return std::nullopt;
-  above *= runA;
-  if (below < 0) {
-    above = -above;
-    below = -below;
-  }
-  return origin + static_cast<Nm>(toNearestEven(above, below));
 }
 
 void addCrossings(const RunGeometry& run, const std::set<Nm>& found, std::set<Nm>& breaks) {
@@ -112,16 +84,6 @@ void addLegs(const RunGeometry& run, Hand hand, std::size_t earlier, std::vector
 }
 
 }  // namespace
-
-Heights RunGeometry::lower(const Slab& slab) const {
-  return {belowPlace(*this, slab.left, Side::Right), belowPlace(*this, slab.right, Side::Left)};
-}
-
-Heights RunGeometry::upper(const Slab& slab) const {
-  const Heights low = lower(slab);
-  return {std::max(low.left, abovePlace(*this, slab.left, Side::Right)),
-          std::max(low.right, abovePlace(*this, slab.right, Side::Left))};
-}
 
 std::vector<LegCutAway> legsCutAway(const RunGeometry& run, Hand hand) {
   std::vector<LegCutAway> legs;

@@ -18,9 +18,8 @@ struct Heights {
 
 struct Slab {
   Nm left = 0, right = 0;
-  Heights across(const StatedLine& line) const {
-    return {line.heightAt(left, Side::Right), line.heightAt(right, Side::Left)};
-  }
+  const Segment& over(const StatedLine& line) const { return line.segmentAt(left, Side::Right); }
+  Heights across(const StatedLine& line) const { return {over(line).heightAt(left), over(line).heightAt(right)}; }
 };
 
 // One of the lengths that a sheet is divided into where it laps end over end: all of its metal from z to z.
@@ -51,9 +50,6 @@ struct RunGeometry {
   std::vector<LegCutAway> legs;
   std::vector<Nm> lapEnds;
   Nm lap = 0;
-
-  Heights lower(const Slab& slab) const;
-  Heights upper(const Slab& slab) const;  // never below lower()
 };
 
 // Legs in the laps between consecutive sheets.

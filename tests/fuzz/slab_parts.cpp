@@ -6,9 +6,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-// How far, in nanometres, a steep line may be off another that it crosses at a break.
-constexpr Nm kSteep = 12;
-
 bool overlap(Length a0, Length a1, Length b0, Length b1) { return std::max(a0, b0) < std::min(a1, b1); }
 
 }  // namespace
@@ -29,7 +26,13 @@ bool adjoin(const Cell& a, const Cell& b) {
 }
 
 SlabParts::SlabParts(const RunGeometry& run, const Slab& slab, const std::vector<Heights>& used)
-    : run_(run), slab_(slab), low_(run.lower(slab)), high_(run.upper(slab)), lines_{low_, high_} {
+    : run_(run), slab_(slab) {
+  low_ = slab.across(run.face->bottom);
+  high_ = slab.across(run.face->top);
+  if (run.floor) low_ = {std::max(low_.left, *run.floor), std::max(low_.right, *run.floor)};
+  if (run.ceiling) high_ = {std::min(high_.left, *run.ceiling), std::min(high_.right, *run.ceiling)};
+  high_ = {std::max(low_.left, high_.left), std::max(low_.right, high_.right)};
+  lines_ = {low_, high_};
   const auto over = [&](Nm left, Nm right) { return left <= slab.left && slab.right <= right; };
   for (const StatedCut& cut : run.cuts) {
     if (over(cut.left, cut.right)) lines_.insert(lines_.end(), {clipped(cut.lower), clipped(cut.upper)});
@@ -41,7 +44,7 @@ SlabParts::SlabParts(const RunGeometry& run, const Slab& slab, const std::vector
     for (const Nm z : {end, end + run.lap}) {
       const Heights line = clipped(StatedLine::level(z));
       const bool bounds = std::any_of(used.begin(), used.end(), [&](const Heights& edge) {
-        return std::abs(edge.left - line.left) <= kSteep || std::abs(edge.right - line.right) <= kSteep;
+        return std::abs(edge.left - line.left) <= kSliver || std::abs(edge.right - line.right) <= kSliver;
       });
       if (bounds) lines_.push_back(line);
     }

@@ -9,6 +9,9 @@
 
 namespace ribwright::fuzz {
 
+// In nanometres: more than rounding a crossing moves a height, less than anybody cuts.
+inline constexpr Nm kSliver = 12;
+
 // A trapezoid of one slab.
 struct Part {
   Heights low, high;
@@ -16,6 +19,9 @@ struct Part {
   Nm middle() const { return low.sum() + high.sum(); }
   // In half square nanometres.
   Int128 area(const Slab& slab) const { return Int128(high.sum() - low.sum()) * (slab.right - slab.left); }
+  // Nothing but rounding: where lines cross, a few nanometres may come to lie between them. They go with either
+  // neighbour.
+  bool sliver() const { return high.left - low.left <= kSliver && high.right - low.right <= kSliver; }
   bool holds(const Part& other) const { return 2 * low.sum() < other.middle() && other.middle() < 2 * high.sum(); }
 };
 
@@ -29,6 +35,11 @@ class SlabParts {
   // cover a whole upper sheet, it is not hung, and nothing is cut there.
   SlabParts(const RunGeometry& run, const Slab& slab, const std::vector<Heights>& used);
 
+  // Of the face; `high` is never below `low`.
+  Heights low() const { return low_; }
+  Heights high() const { return high_; }
+  // Where a line passes over the slab, clipped to the face.
+  Heights clipped(const StatedLine& line) const;
   // Rising, clipped to the face.
   const std::vector<Heights>& lines() const { return lines_; }
   // Those with an area.
@@ -39,7 +50,6 @@ class SlabParts {
   std::vector<int> tiers(std::size_t sheet, const Part& part) const;
 
  private:
-  Heights clipped(const StatedLine& line) const;
   bool between(const StatedLine& lower, const StatedLine& upper, const Part& part) const;
 
   const RunGeometry& run_;

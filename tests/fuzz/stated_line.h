@@ -5,7 +5,7 @@
 #pragma once
 
 #include <cstdint>
-#include <limits>
+#include <optional>
 #include <vector>
 
 #include "core/units/length.h"
@@ -52,6 +52,24 @@ struct Segment {
     return rise == 0 ? 0 : static_cast<Nm>(2 + rise / (Int128(u1) - u0));
   }
 };
+
+// u where two lines cross, rounded half to even from the sloped line's lower end when one of them is level.
+inline std::optional<Nm> crossing(const Segment& a, const Segment& b) {
+  if (a.level()) return b.level() ? std::nullopt : crossing(b, a);
+  const Int128 runA = Int128(a.u1) - a.u0, riseA = Int128(a.z1) - a.z0;
+  const Int128 runB = Int128(b.u1) - b.u0, riseB = Int128(b.z1) - b.z0;
+  const Nm origin = riseA > 0 ? a.u0 : a.u1, height = riseA > 0 ? a.z0 : a.z1;
+  // With u measured from `origin`: height + u riseA / runA = b.z0 + (u + origin - b.u0) riseB / runB.
+  Int128 above = (Int128(b.z0) - height) * runB + (Int128(origin) - b.u0) * riseB;
+  Int128 below = riseA * runB - riseB * runA;
+  if (below == 0) return std::nullopt;
+  above *= runA;
+  if (below < 0) {
+    above = -above;
+    below = -below;
+  }
+  return origin + static_cast<Nm>(toNearestEven(above, below));
+}
 
 enum class Side { Left, Right };
 
