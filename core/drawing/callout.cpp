@@ -11,7 +11,8 @@ namespace {
 constexpr double offFace = 2.2;  // clear paper between the face and a label
 constexpr double farthestUp = 44;
 constexpr double farthestAside = 36;
-constexpr double step = 1.5;
+constexpr double step = 2;
+constexpr double dotReach = 0.6;  // from a dot's middle to its edge
 
 struct Line {
   PaperPoint a, b;
@@ -81,11 +82,12 @@ std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const
   const double sign = up ? -1 : 1;
   const double off = edgeAt(view, from.x, up) + sign * offFace / 2;
   const PaperPoint edge{from.x, up ? std::min(off, from.y) : std::max(off, from.y)};
+  if (callout.dot && !sketch.isFreeOfText(Box{from.x, from.y, from.x, from.y}.grown(dotReach))) return std::nullopt;
   if (!sketch.isClear(from, edge)) return std::nullopt;
-  const double half = callout.label.height() / 2;
+  const double halfTall = callout.label.height() / 2, halfWide = callout.label.width() / 2;
   for (const Offset& offset : offsets()) {
-    const PaperPoint middle{from.x + offset.aside, edge.y + sign * (offFace / 2 + half + offset.away)};
-    const Box box = boxAround(callout.label, middle);
+    const PaperPoint middle{from.x + offset.aside, edge.y + sign * (offFace / 2 + halfTall + offset.away)};
+    const Box box{middle.x - halfWide, middle.y - halfTall, middle.x + halfWide, middle.y + halfTall};
     if (!isOutside(view, box, up) || !sketch.hasRoom(box)) continue;
     const PaperPoint end{std::clamp(from.x, box.left, box.right), up ? box.bottom + textRoom : box.top - textRoom};
     const std::vector<Line> lines{{from, edge}, {edge, end}};
@@ -125,7 +127,7 @@ std::vector<Callout> drawCallouts(Sketch& sketch, const WallView& view, const st
     }
     const PaperPoint& from = place->lines.front().a;
     if (callout.dot) {
-      constexpr double r = 0.6;
+      constexpr double r = dotReach;
       sketch.fill({{from.x - r, from.y}, {from.x, from.y - r}, {from.x + r, from.y}, {from.x, from.y + r}}, Ink::Black);
     }
     sketch.polyline({from, place->lines.front().b, place->lines.back().b}, thinLine, Dash::Solid, callout.part);

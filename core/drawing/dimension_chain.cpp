@@ -91,7 +91,7 @@ void drawHeight(Sketch& sketch, const WallView& view, double x, Length height, d
   sketch.line({x, tick}, {x, top - tick}, thinLine);
   drawTick(sketch, {x, 0});
   drawTick(sketch, {x, top});
-  const double room = -top - 2 * tick;
+  const double room = -top - 2 * tick - 2 * textRoom - openingLine;
   for (const std::string& words : {longWords, shortWords}) {
     const LabelBlock label{{{{words, smallText, false}}}, true};
     if (label.height() > room) continue;

@@ -49,15 +49,15 @@ void drawTablesUnder(Sketch& sketch, const Elevation& elevation, double top) {
   }
 }
 
-// The picture in the upper middle of the work area, with a word about labels that the tables hold alone. Gives its
+// The picture at `top` in the middle of the work area, with a word about labels that the tables hold alone. Gives its
 // lower end.
-double drawPicture(Sketch& sketch, const Elevation& elevation, const WallPicture& picture) {
+double drawPicture(Sketch& sketch, const Elevation& elevation, const WallPicture& picture, double top) {
   const Box& work = elevation.work;
   Drawing drawing = picture.drawing;
   const double dx = work.left + (work.width() - picture.bounds.width()) / 2 - picture.bounds.left;
-  shift(drawing, dx, work.top - picture.bounds.top);
+  shift(drawing, dx, top - picture.bounds.top);
   append(sketch.drawing, std::move(drawing));
-  const double bottom = work.top + picture.bounds.height();
+  const double bottom = top + picture.bounds.height();
   if (picture.withoutRoom == 0) return bottom;
   const std::string note = elevation.view.say("paper.without-room", {{"count", picture.withoutRoom}});
   sketch.text({{work.left, bottom + 1 + ascentOf(smallText)}, smallText, TextAnchor::Start, 0, false, note, -1});
@@ -89,7 +89,9 @@ std::vector<BarePage> barePages(const Elevation& elevation) {
   std::vector<BarePage> pages;
   for (const WallPicture& picture : wall.pictures) {
     BarePage page{{}, elevation.view.say("paper.elevation"), wall.scale};
-    const double bottom = drawPicture(page.sketch, elevation, picture);
+    const Box& work = elevation.work;
+    const double free = wall.tablesUnder ? 0 : work.height() - picture.bounds.height() - noteHeight;
+    const double bottom = drawPicture(page.sketch, elevation, picture, work.top + std::max(0.0, free) / 3);
     if (wall.tablesUnder) drawTablesUnder(page.sketch, elevation, bottom);
     pages.push_back(std::move(page));
   }

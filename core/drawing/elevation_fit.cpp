@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/drawing/page_breaks.h"
+#include "core/drawing/piece_labels.h"
 #include "core/drawing/text_extent.h"
 
 namespace ribwright {
@@ -12,11 +13,20 @@ namespace {
 
 constexpr double besideWall = 17;  // room for heights and match marks on either side of a wall
 
-// A full sheet is wide enough for a line of small text that reads upward.
-bool namesFit(const WallView& view, const DrawingScale& scale) {
+constexpr double comfort = 0.9;  // more than the least width that a label needs
+
+// Width of the widest sheet on paper, without what the next one covers; far more than any need where there are no
+// sheets.
+double widestSeen(const Elevation& elevation, const DrawingScale& scale) {
+  WallView whole = elevation.view;
+  whole.from = Length();
+  whole.to = whole.layout->face.width;
   Length widest;
-  for (const Piece& piece : view.layout->pieces) widest = std::max(widest, piece.right - piece.left);
-  return widest == Length() || onPaper(widest, scale) >= lineOf(smallText) + 1.8;
+  for (const Piece& piece : whole.layout->pieces) {
+    const SeenPart seen = seenPart(whole, piece);
+    widest = std::max(widest, seen.right - seen.left);
+  }
+  return widest == Length() ? 1e9 : onPaper(widest, scale);
 }
 
 std::vector<Length> breaksAt(const Elevation& elevation, const DrawingScale& scale) {
@@ -53,10 +63,11 @@ bool tablesFit(const Elevation& elevation, const FittedWall& attempt) {
   return attempt.height() + noteHeight + heightOfTables(elevation) <= elevation.work.height();
 }
 
-// Scales in the order they are tried: fewest pages first, then the largest drawing.
-std::vector<DrawingScale> inOrder(const Elevation& elevation, bool mustName, std::vector<DrawingScale> scales) {
+// Scales in the order they are tried: fewest pages first, then the largest drawing. None at which the widest sheet is
+// narrower on paper than `narrowest`.
+std::vector<DrawingScale> inOrder(const Elevation& elevation, double narrowest, std::vector<DrawingScale> scales) {
   std::erase_if(scales, [&](const DrawingScale& scale) {
-    return !mayFit(elevation, scale) || (mustName && !namesFit(elevation.view, scale));
+    return !mayFit(elevation, scale) || widestSeen(elevation, scale) < narrowest;
   });
   std::stable_sort(scales.begin(), scales.end(), [&](const DrawingScale& a, const DrawingScale& b) {
     return breaksAt(elevation, a).size() < breaksAt(elevation, b).size();
@@ -77,7 +88,7 @@ FittedWall withTables(const Elevation& elevation, FittedWall best, const std::ve
   if (tablesFit(elevation, best) || best.pictures.size() > 1) return best;
   for (const DrawingScale& scale : usual) {
     if (scale.below <= best.scale.below) continue;
-    if (!namesFit(elevation.view, scale)) return best;
+    if (widestSeen(elevation, scale) < narrowestNamed() + comfort) return best;
     FittedWall smaller = attemptAt(elevation, scale);
     return fits(elevation, smaller) && tablesFit(elevation, smaller) ? smaller : best;
   }
@@ -87,9 +98,11 @@ FittedWall withTables(const Elevation& elevation, FittedWall best, const std::ve
 FittedWall bestAttempt(const Elevation& elevation) {
   const UnitSystem units = elevation.view.style.units;
   const auto usual = usualScales(units), small = smallScales(units);
-  if (auto named = firstThatFits(elevation, inOrder(elevation, true, usual)))
-    return withTables(elevation, std::move(*named), usual);
-  if (auto largest = firstThatFits(elevation, inOrder(elevation, false, usual))) return std::move(*largest);
+  for (const double narrowest : {narrowestNamed() + comfort, narrowestNamed(), 0.0}) {
+    if (auto found = firstThatFits(elevation, inOrder(elevation, narrowest, usual))) {
+      return withTables(elevation, std::move(*found), usual);
+    }
+  }
   for (const DrawingScale& scale : small) {
     FittedWall attempt = attemptAt(elevation, scale);
     if (fits(elevation, attempt) || scale == small.back()) return attempt;

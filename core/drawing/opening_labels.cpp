@@ -42,9 +42,17 @@ std::vector<LabelBlock> waysToName(const WallView& view, const CutRegion& cut) {
     const std::string sill = view.say("paper.sill", {{"height", dimensionText(*cut.steelBottom, view.style)}});
     full.lines.push_back({{sill, smallText, false}});
   }
+  // A size as "4' 0\" ×" over "3' 0\"".
+  const std::string times = " × ";
+  const std::size_t by = size.find(times);
+  LabelBlock split{{{id}}, false};
+  if (by != std::string::npos) {
+    split.lines.push_back({{size.substr(0, by + times.size() - 1), smallText, false}});
+    split.lines.push_back({{size.substr(by + times.size()), smallText, false}});
+  }
   const LabelBlock two{{{id}, sizeLine}, false}, twoUp{{{small}, sizeLine}, true};
   const LabelBlock oneUp{{{{cut.id, smallText, true}, {size, smallText, false}}}, true};
-  return {full, two, twoUp, oneUp, {{{small}}, false}, {{{small}}, true}};
+  return {full, two, split, twoUp, oneUp, {{{small}}, false}, {{{small}}, true}};
 }
 
 bool drawInside(Sketch& sketch, const WallView& view, const CutRegion& cut, const std::vector<Column>& columns,

@@ -8,7 +8,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr double besideSeam = 0.6;  // clear paper between a label and the edges of its sheet
+constexpr double besideSeam = 0.45;  // clear paper between a label and the edges of its sheet
 
 double between(const Cell& cell, Length atLeft, Length atRight, Length u) {
   const double along = (u - cell.left).inMillimetres() / (cell.right - cell.left).inMillimetres();
@@ -56,10 +56,13 @@ bool drawInside(Sketch& sketch, const std::vector<Column>& columns, const std::v
   return false;
 }
 
-// Where a line to the piece may end: in the middle of its seen parts, near their upper or lower edge.
+// Where a line to the piece may end: near the upper or lower edge of its widest seen part, else of its first and last.
 std::vector<PaperPoint> pointsOn(const std::vector<Column>& columns) {
+  const auto widest = std::max_element(columns.begin(), columns.end(), [](const Column& a, const Column& b) {
+    return a.right - a.left < b.right - b.left;
+  });
   std::vector<PaperPoint> points;
-  for (const Column& column : columns) {
+  for (const Column& column : {*widest, columns.front(), columns.back()}) {
     const double x = (column.left + column.right) / 2;
     const double top = (column.topLeft + column.topRight) / 2, bottom = (column.bottomLeft + column.bottomRight) / 2;
     const double in = std::min(3.0, (top - bottom) / 2);
@@ -69,7 +72,23 @@ std::vector<PaperPoint> pointsOn(const std::vector<Column>& columns) {
   return points;
 }
 
+// A page has room for some fifty lines to sheets. Of more than that every second, fifth, tenth ... is named, so that
+// the others are found by counting.
+std::vector<Callout> thinned(std::vector<Callout> callouts, int& leftOut) {
+  constexpr std::size_t most = 50;
+  std::size_t every = 1;
+  for (const std::size_t step : {2u, 5u, 10u, 20u, 50u, 100u}) {
+    if (callouts.size() > most * every) every = step;
+  }
+  std::vector<Callout> kept;
+  for (std::size_t i = 0; i < callouts.size() && kept.size() < most; i += every) kept.push_back(std::move(callouts[i]));
+  leftOut += static_cast<int>(callouts.size() - kept.size());
+  return kept;
+}
+
 }  // namespace
+
+double narrowestNamed() { return lineOf(smallText) + 2 * besideSeam; }
 
 std::vector<Column> seenColumns(const WallView& view, const Piece& piece) {
   const SeenPart seen = seenPart(view, piece);
@@ -93,7 +112,7 @@ std::vector<Column> seenColumns(const WallView& view, const Piece& piece) {
   return columns;
 }
 
-std::vector<Callout> drawPieceLabels(Sketch& sketch, const WallView& view) {
+std::vector<Callout> drawPieceLabels(Sketch& sketch, const WallView& view, int& leftOut) {
   const bool level = namedLevel(view);
   const WallFace& face = view.layout->face;
   const double height = view.size(half(face.top.lowest(Length(), face.width)));
@@ -108,7 +127,7 @@ std::vector<Callout> drawPieceLabels(Sketch& sketch, const WallView& view) {
         {{{piece.mark, smallText, true}, {cutText(piece.blankLength, view.style), smallText, false}}}, false};
     unnamed.push_back({label, pointsOn(columns), true, part});
   }
-  return unnamed;
+  return thinned(std::move(unnamed), leftOut);
 }
 
 }  // namespace ribwright

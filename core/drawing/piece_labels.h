@@ -10,8 +10,12 @@
 namespace ribwright {
 
 // Writes mark and blank length into every piece that has room: level, or reading upward, or the mark alone. Gives back
-// callouts for the pieces that have none.
-std::vector<Callout> drawPieceLabels(Sketch& sketch, const WallView& view);
+// callouts for the pieces that have none; where those are too many for a page, for some of them, and adds the number of
+// the others to `leftOut`.
+std::vector<Callout> drawPieceLabels(Sketch& sketch, const WallView& view, int& leftOut);
+
+// Width on paper of the narrowest sheet that holds a label.
+double narrowestNamed();
 
 // The columns of what is seen of a piece.
 std::vector<Column> seenColumns(const WallView& view, const Piece& piece);

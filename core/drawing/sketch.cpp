@@ -34,21 +34,21 @@ void Sketch::line(const PaperPoint& a, const PaperPoint& b, double width, Dash d
 }
 
 void Sketch::polyline(std::vector<PaperPoint> points, double width, Dash dash, PartIndex part) {
-  for (std::size_t i = 1; i < points.size(); ++i) lines_.push_back({points[i - 1], points[i], width / 2});
+  for (std::size_t i = 1; i < points.size(); ++i) taken_.takeLine(points[i - 1], points[i], width);
   drawing.items.emplace_back(Stroke{std::move(points), false, {width}, dash, part});
 }
 
 void Sketch::rectangle(const Box& box, double width) {
   const std::vector<PaperPoint> corners = {
       {box.left, box.top}, {box.right, box.top}, {box.right, box.bottom}, {box.left, box.bottom}};
-  for (std::size_t i = 0; i < 4; ++i) lines_.push_back({corners[i], corners[(i + 1) % 4], width / 2});
+  for (std::size_t i = 0; i < 4; ++i) taken_.takeLine(corners[i], corners[(i + 1) % 4], width);
   drawing.items.emplace_back(Stroke{corners, true, {width}, Dash::Solid, -1});
 }
 
 void Sketch::fill(std::vector<PaperPoint> ring, Ink ink, PartIndex part) {
   if (ring.size() < 3) return;
   if (ink == Ink::Black) {
-    for (std::size_t i = 0; i < ring.size(); ++i) lines_.push_back({ring[i], ring[(i + 1) % ring.size()], 0});
+    for (std::size_t i = 0; i < ring.size(); ++i) taken_.takeLine(ring[i], ring[(i + 1) % ring.size()], 0);
   }
   drawing.items.emplace_back(Fill{{std::move(ring)}, ink, part});
 }
@@ -60,23 +60,17 @@ void Sketch::arrowHead(const PaperPoint& point, double dx, double dy, double siz
 }
 
 void Sketch::text(Text text) {
-  texts_.push_back(boxOf(text));
+  taken_.takeText(boxOf(text));
   drawing.items.emplace_back(std::move(text));
 }
 
-void Sketch::reserve(const PaperPoint& a, const PaperPoint& b) { lines_.push_back({a, b, thinLine / 2}); }
+void Sketch::reserve(const PaperPoint& a, const PaperPoint& b) { taken_.takeLine(a, b, thinLine); }
 
-bool Sketch::hasRoom(const Box& box) const {
-  const Box room = box.grown(textRoom);
-  return std::none_of(texts_.begin(), texts_.end(), [&](const Box& other) { return overlap(room, other); }) &&
-         std::none_of(lines_.begin(), lines_.end(),
-                      [&](const Line& line) { return crosses(box.grown(line.halfWidth + 0.1), line.a, line.b); });
-}
+bool Sketch::hasRoom(const Box& box) const { return taken_.isFree(box, textRoom); }
 
-bool Sketch::isClear(const PaperPoint& a, const PaperPoint& b) const {
-  return std::none_of(texts_.begin(), texts_.end(),
-                      [&](const Box& other) { return crosses(other.grown(textRoom), a, b); });
-}
+bool Sketch::isFreeOfText(const Box& box) const { return taken_.isFreeOfText(box, textRoom); }
+
+bool Sketch::isClear(const PaperPoint& a, const PaperPoint& b) const { return taken_.isClear(a, b, textRoom); }
 
 Box Sketch::bounds() const { return boundsOf(drawing); }
 

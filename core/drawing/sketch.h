@@ -6,6 +6,7 @@
 
 #include "core/drawing/box.h"
 #include "core/drawing/drawing.h"
+#include "core/drawing/taken_room.h"
 
 namespace ribwright {
 
@@ -35,18 +36,15 @@ class Sketch {
 
   // No text and no line within textRoom of the box.
   bool hasRoom(const Box& box) const;
+  // No text within textRoom of the box.
+  bool isFreeOfText(const Box& box) const;
   // A line from a to b would run through no text.
   bool isClear(const PaperPoint& a, const PaperPoint& b) const;
   // All that is drawn, lines with half their width; a box at the origin when nothing is.
   Box bounds() const;
 
  private:
-  struct Line {
-    PaperPoint a, b;
-    double halfWidth;
-  };
-  std::vector<Box> texts_;
-  std::vector<Line> lines_;
+  TakenRoom taken_;
 };
 
 Box boundsOf(const Drawing& drawing);

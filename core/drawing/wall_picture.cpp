@@ -162,7 +162,8 @@ WallPicture wallPicture(const WallView& view, const MatchMark& left, const Match
   gather(jointCallouts(view));
   gather(stepCallouts(view));
   gather(drawOpeningLabels(sketch, view));
-  gather(drawPieceLabels(sketch, view));
+  int withoutRoom = 0;
+  gather(drawPieceLabels(sketch, view, withoutRoom));
   drawCornerHeights(sketch, view);
   if (!view.hasLeftCorner()) drawMatchMark(sketch, view, left, view.from, -1);
   if (!view.hasRightCorner()) drawMatchMark(sketch, view, right, view.to, 1);
@@ -172,7 +173,7 @@ WallPicture wallPicture(const WallView& view, const MatchMark& left, const Match
   for (const Length place : chainPlaces(view)) {
     sketch.reserve({view.x(place), base}, {view.x(place), base + witnessReach});
   }
-  int withoutRoom = static_cast<int>(drawCallouts(sketch, view, callouts).size());
+  withoutRoom += static_cast<int>(drawCallouts(sketch, view, callouts).size());
   if (!view.layout->sheeted) drawUnsheeted(sketch, view);
   withoutRoom += drawChains(sketch, view, base);
   drawHangArrow(sketch, view, sketch.bounds().bottom + 3);

@@ -16,8 +16,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
          "look before anything is ordered. You can also drop the file here."),
       this);
   words->setWordWrap(true);
-  words->setMaximumWidth(520);
-  words->setMinimumWidth(320);
+  words->setFixedWidth(64 * fontMetrics().averageCharWidth());
+  words->setFixedHeight(words->heightForWidth(words->width()));
   auto* button = new QPushButton(tr("Open a job…"), this);
   button->setObjectName(QStringLiteral("openFirst"));
   connect(button, &QPushButton::clicked, this, &StartPage::openAsked);

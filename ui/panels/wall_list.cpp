@@ -19,9 +19,9 @@ QString stateOf(const Wall& wall, const WallLayout& layout, const LengthStyle& s
   }
   std::size_t sheets = 0;
   for (const SheetRun& run : layout.runs) sheets += run.modules.size();
-  const bool toRight = layout.direction.hand == Hand::LeftToRight;
-  return WallList::tr("%1, %n sheet(s) %2", "", static_cast<int>(sheets))
-      .arg(width, toRight ? QStringLiteral("→") : QStringLiteral("←"));
+  const QString arrow = layout.direction.hand == Hand::LeftToRight ? QStringLiteral("→") : QStringLiteral("←");
+  return sheets == 1 ? WallList::tr("%1, 1 sheet %2").arg(width, arrow)
+                     : WallList::tr("%1, %2 sheets %3").arg(width).arg(sheets).arg(arrow);
 }
 
 }  // namespace
@@ -29,6 +29,7 @@ QString stateOf(const Wall& wall, const WallLayout& layout, const LengthStyle& s
 WallList::WallList(QWidget* parent) : QListWidget(parent) {
   setObjectName(QStringLiteral("walls"));
   setAccessibleName(tr("Walls"));
+  setSpacing(3);
   connect(this, &QListWidget::currentRowChanged, this, [this](int row) {
     if (row >= 0) emit wallChosen(row);
   });

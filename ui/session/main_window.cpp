@@ -93,18 +93,19 @@ void MainWindow::makePanels() {
   sheetView_->setModel(sheets_);
   sheetView_->setSelectionBehavior(QAbstractItemView::SelectRows);
   sheetView_->verticalHeader()->hide();
+  sheetView_->verticalHeader()->setDefaultSectionSize(sheetView_->fontMetrics().height() + 6);
   sheetView_->horizontalHeader()->setStretchLastSection(true);
   findings_ = new FindingPanel(this);
   connect(findings_, &FindingPanel::wallChosen, this,
           [this](const QString& letter) { session_.chooseWall(letter.toStdString()); });
 
-  auto* side = new QSplitter(Qt::Vertical, this);
-  side->addWidget(sheetView_);
-  side->addWidget(findings_);
+  side_ = new QSplitter(Qt::Vertical, this);
+  side_->addWidget(sheetView_);
+  side_->addWidget(findings_);
   auto* across = new QSplitter(Qt::Horizontal, this);
   across->addWidget(walls_);
   across->addWidget(middle_);
-  across->addWidget(side);
+  across->addWidget(side_);
   across->setStretchFactor(1, 1);
   across->setSizes({190, 700, 390});
   faults_ = new FaultPanel(this);
@@ -193,8 +194,7 @@ bool MainWindow::savePacket(const QString& folder) {
   QGuiApplication::restoreOverrideCursor();
   faults_->setFaults(tr("The packet could not be written; nothing in the folder was changed."), faults);
   if (faults.empty())
-    statusBar()->showMessage(
-        tr("Packet written into %1: %n file(s).", "", static_cast<int>(files.value().size())).arg(folder));
+    statusBar()->showMessage(tr("Packet written into %1: %2 files.").arg(folder).arg(files.value().size()));
   return faults.empty();
 }
 
@@ -202,10 +202,8 @@ void MainWindow::showJob() {
   const bool open = session_.isOpen();
   for (QAction* action : needJob_) action->setEnabled(open);
   middle_->setCurrentIndex(open ? 1 : 0);
-  for (QWidget* panel :
-       {static_cast<QWidget*>(walls_), static_cast<QWidget*>(sheetView_), static_cast<QWidget*>(findings_)}) {
-    panel->setVisible(open);
-  }
+  walls_->setVisible(open);
+  side_->setVisible(open);
   if (!open) {
     setWindowTitle(tr("Ribwright"));
     return;

@@ -7,6 +7,7 @@
 
 class QActionGroup;
 class QLabel;
+class QSplitter;
 class QStackedWidget;
 class QTableView;
 
@@ -54,6 +55,7 @@ class MainWindow : public QMainWindow {
   ElevationBoard* board_ = nullptr;
   SheetTable* sheets_ = nullptr;
   QTableView* sheetView_ = nullptr;
+  QSplitter* side_ = nullptr;
   FindingPanel* findings_ = nullptr;
   FaultPanel* faults_ = nullptr;
   QLabel* counts_ = nullptr;

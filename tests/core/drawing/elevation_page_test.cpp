@@ -4,7 +4,7 @@
 
 #include "core/drawing/elevation.h"
 #include "tests/core/drawing/drawn_jobs.h"
-#include "tests/core/drawing/page_reading.h"
+#include "tests/core/drawing/page_faults.h"
 
 using namespace ribwright;
 
@@ -25,78 +25,69 @@ void onEveryPage(const Check& check) {
   }
 }
 
-std::string where(const Text& text) {
-  return text.words + " at " + std::to_string(text.at.x) + ", " + std::to_string(text.at.y);
-}
-
 }  // namespace
+
+const std::vector<std::string> none;
 
 TEST_CASE("no two texts of a page come nearer than 0.3 mm") {
   onEveryPage([](const Page& page) {
-    const std::vector<Text> texts = textsOf(page);
-    for (std::size_t i = 0; i < texts.size(); ++i) {
-      for (std::size_t j = 0; j < i; ++j) {
-        const bool apart = !overlap(boxOf(texts[i]).grown(0.299), boxOf(texts[j]));
-        if (!apart) FAIL_CHECK(where(texts[i]) << " against " << where(texts[j]));
-      }
-    }
-    CHECK(texts.size() > 5);
+    CHECK(textsTooNear(page) == none);
+    CHECK(textsOf(page).size() > 5);
   });
 }
 
 TEST_CASE("no line runs through a text") {
-  onEveryPage([](const Page& page) {
-    for (const Text& text : textsOf(page)) {
-      const Box box = boxOf(text);
-      for (const Stroke& stroke : strokesOf(page)) {
-        const std::size_t count = stroke.points.size();
-        for (std::size_t i = 1; i < count + (stroke.closed ? 1 : 0); ++i) {
-          const PaperPoint &a = stroke.points[i - 1], &b = stroke.points[i % count];
-          if (crosses(box.grown(stroke.width.size / 2), a, b)) FAIL_CHECK(where(text));
-        }
-      }
-    }
-  });
+  onEveryPage([](const Page& page) { CHECK(textsStruckThrough(page) == none); });
 }
 
 TEST_CASE("no black area lies under a text") {
-  onEveryPage([](const Page& page) {
-    for (const Fill& fill : fillsOf(page)) {
-      if (fill.ink != Ink::Black) continue;
-      Box area{1e9, 1e9, -1e9, -1e9};
-      for (const PaperPoint& point : fill.rings.front()) area = united(area, {point.x, point.y, point.x, point.y});
-      for (const Text& text : textsOf(page)) {
-        if (overlap(area, boxOf(text))) FAIL_CHECK(where(text));
-      }
-    }
-  });
+  onEveryPage([](const Page& page) { CHECK(textsOnBlack(page) == none); });
 }
 
 TEST_CASE("nothing lies beyond the frame, which keeps 10 mm from the paper's edge") {
-  onEveryPage([](const Page& page) {
-    const PaperExtent extent = extentOf(page.paper);
-    const Box frame = Box{0, 0, extent.width, extent.height}.grown(-10);
-    for (const Text& text : textsOf(page)) CHECK(inside(boxOf(text), frame));
-    for (const Stroke& stroke : strokesOf(page)) {
-      for (const PaperPoint& point : stroke.points) CHECK(inside({point.x, point.y, point.x, point.y}, frame));
-    }
-    for (const Fill& fill : fillsOf(page)) {
-      for (const auto& ring : fill.rings) {
-        for (const PaperPoint& point : ring) CHECK(inside({point.x, point.y, point.x, point.y}, frame));
-      }
-    }
-  });
+  onEveryPage([](const Page& page) { CHECK(beyondFrame(page) == none); });
 }
 
 // screens.md: nothing under 2.5 mm, strokes at least 0.35 mm.
 TEST_CASE("no text is smaller than 2.5 mm and no line thinner than 0.35 mm") {
-  onEveryPage([](const Page& page) {
-    for (const Text& text : textsOf(page)) CHECK(text.height >= 2.5);
-    for (const Stroke& stroke : strokesOf(page)) {
-      CHECK(stroke.width.in == StrokeWidth::In::MillimetresOnPaper);
-      CHECK(stroke.width.size >= 0.35);
-    }
-  });
+  onEveryPage([](const Page& page) { CHECK(tooSmall(page) == none); });
+}
+
+// The checks above are themselves checked: a page with each fault is found at fault.
+TEST_CASE("a page with a fault of each kind is found") {
+  Page page;
+  page.paper = PaperSize::A4;
+  const auto add = [&](Item item) { page.drawing.items.push_back(std::move(item)); };
+  add(Text{{50, 50}, 2.5, TextAnchor::Start, 0, false, "first", -1});
+  CHECK(pageFaults(page) == none);
+  SECTION("two texts at one place") {
+    add(Text{{52, 51}, 2.5, TextAnchor::Start, 0, false, "second", -1});
+    CHECK(textsTooNear(page).size() == 1);
+  }
+  SECTION("a line through a text") {
+    add(Stroke{{{40, 49}, {70, 49}}, false, {0.35}, Dash::Solid, -1});
+    CHECK(textsStruckThrough(page).size() == 1);
+  }
+  SECTION("the closing side of a rectangle through a text") {
+    add(Stroke{{{52, 20}, {80, 20}, {80, 80}, {52, 80}}, true, {0.35}, Dash::Solid, -1});
+    CHECK(textsStruckThrough(page).size() == 1);
+  }
+  SECTION("black under a text") {
+    add(Fill{{{{40, 40}, {60, 40}, {60, 60}}}, Ink::Black, -1});
+    CHECK(textsOnBlack(page).size() == 1);
+    add(Fill{{{{0, 0}, {200, 0}, {200, 200}, {0, 200}}}, Ink::Black, -1});
+    CHECK(textsOnBlack(page).size() == 2);
+  }
+  SECTION("a text over the edge, a line over the edge") {
+    add(Text{{284, 50}, 2.5, TextAnchor::Start, 0, false, "over the edge", -1});
+    add(Stroke{{{20, 20}, {20, 205}}, false, {0.35}, Dash::Solid, -1});
+    CHECK(beyondFrame(page).size() == 2);
+  }
+  SECTION("small text, thin line") {
+    add(Text{{100, 100}, 2.4, TextAnchor::Start, 0, false, "small", -1});
+    add(Stroke{{{20, 20}, {30, 20}}, false, {0.3}, Dash::Solid, -1});
+    CHECK(tooSmall(page).size() == 2);
+  }
 }
 
 TEST_CASE("every page names job and wall, counts itself and carries the cautions") {
