@@ -26,8 +26,21 @@ COLUMNS = {
 }
 KINDS = {"full", "rip", "rake", "notched", "above", "below", "mixed"}
 METRIC = {"_in": "_mm", "_ft": "_m", "_sqft": "_m2", "_lb": "_kg"}
-FOOT = Fraction("304.8")
 POUND = Fraction("0.45359237")
+INCH, FOOT, MILLIMETRE, METRE = 25_400_000, 304_800_000, 10**6, 10**9  # nanometres
+
+
+def nanometres(text, unit):
+    """A table's figure as the whole nanometres that it stands for."""
+    return round(Fraction(text) * unit)
+
+
+def small(units):
+    return INCH if units == "ft-in" else MILLIMETRE
+
+
+def large(units):
+    return FOOT if units == "ft-in" else METRE
 
 
 def header(name, units):
@@ -54,9 +67,7 @@ def twice_area(corners):
 
 
 def order_adds_up(where, job, order, pieces, units):
-    covers = {p["id"]: inches(p["cover"]) for p in job["profiles"]}
-    inch = Fraction(1) if units == "ft-in" else Fraction("25.4")
-    large = 12 * inch if units == "ft-in" else Fraction(1000)  # small units in a large one
+    covers = {p["id"]: round(inches(p["cover"]) * INCH) for p in job["profiles"]}
     check(sum(int(line["quantity"]) for line in order) == len(pieces), f"{where}: as many sheets as pieces")
     check([line["line"] for line in order] == [str(i + 1) for i in range(len(order))], f"{where}: lines are numbered")
     by_line = {}
@@ -64,60 +75,63 @@ def order_adds_up(where, job, order, pieces, units):
         by_line.setdefault(piece["order_code"].rstrip("abcdefghijklmnopqrstuvwxyz"), []).append(piece)
     for line in order:
         at = f"{where}: order line {line['line']}"
-        length, quantity = Fraction(line["length_in"]), int(line["quantity"])
+        length, quantity = nanometres(line["length_in"], small(units)), int(line["quantity"])
         mine = by_line.get(line["line"], [])
         check(sorted(line["marks"].split()) == sorted(p["mark"] for p in mine), f"{at}: its marks are its pieces")
         check(quantity == len(line["marks"].split()), f"{at}: a mark a sheet")
         check(length > 0 and quantity > 0, f"{at}: something to order")
-        total = length * quantity / large
-        check(abs(Fraction(line["total_length_ft"]) - total) < Fraction(1, 10**9), f"{at}: total length")
-        area = covers[line["profile"]] * inch * length * quantity / large**2
+        check(nanometres(line["total_length_ft"], large(units)) == length * quantity, f"{at}: total length")
+        area = Fraction(covers[line["profile"]] * length * quantity, large(units) ** 2)
         check(abs(Fraction(line["area_sqft"]) - area) <= Fraction(1, 200), f"{at}: area = cover x length x quantity")
         mark = " mm" if units == "mm" else ("'", '"', " mm")
         check(line["length"].endswith(mark), f"{at}: length {line['length']!r} carries its unit")
-        check(abs(inches(line["length"]) * inch - length) < Fraction(1, 10**6), f"{at}: both lengths are the same")
+        check(inches(line["length"]) * INCH == length, f"{at}: both lengths are the same")
         for piece in mine:
-            check(Fraction(piece["blank_length_in"]) <= length, f"{at}: long enough for {piece['mark']}")
+            check(nanometres(piece["blank_length_in"], small(units)) <= length, f"{at}: long enough for {piece['mark']}")
 
 
-def pieces_are_whole(where, pieces, cuts):
+def pieces_are_whole(where, pieces, cuts, units):
     check(len({p["mark"] for p in pieces}) == len(pieces), f"{where}: every mark once")
-    corners = {}
+    rings = {}
     for cut in cuts:
-        corners.setdefault((cut["mark"], int(cut["ring"])), []).append(cut)
-    hands, last = {}, {}
+        rings.setdefault(cut["mark"], {}).setdefault(int(cut["ring"]), []).append(cut)
+    check(set(rings) == {p["mark"] for p in pieces}, f"{where}: cuts and pieces name the same marks")
+    turns, last = {}, {}
     for piece in pieces:
         at = f"{where}: {piece['mark']}"
-        width = Fraction(piece["right_in"]) - Fraction(piece["left_in"])
+        size = {key: nanometres(piece[key], small(units)) for key in piece if key.endswith("_in")}
         check(piece["kind"] in KINDS, f"{at}: kind {piece['kind']!r}")
         check(int(piece["hang_order"]) == last.get(piece["wall"], 0) + 1, f"{at}: hangs after the one before")
         last[piece["wall"]] = int(piece["hang_order"])
-        edges = [Fraction(piece[k]) for k in ("left_edge_in", "right_edge_in")]
-        check(
-            Fraction(piece["low_edge_in"]) <= min(edges) and max(edges) <= Fraction(piece["high_edge_in"]),
-            f"{at}: its edges lie between low and high",
-        )
-        check(
-            Fraction(piece["left_in"]) <= Fraction(piece["peak_u_in"]) <= Fraction(piece["right_in"]),
-            f"{at}: its peak lies on it",
-        )
-        for ring in range(sum(1 for key in corners if key[0] == piece["mark"])):
-            rows = corners.get((piece["mark"], ring), [])
-            points = [(Fraction(r["x_in"]), Fraction(r["y_in"])) for r in rows]
-            if not check(len(points) >= 3, f"{at}: ring {ring} has corners"):
-                continue
-            check([r["corner"] for r in rows] == [str(i + 1) for i in range(len(rows))], f"{at}: corners are numbered")
-            check(points[0] == min(points), f"{at}: ring {ring} begins at the starting edge's lowest corner")
-            check(all(0 <= x <= width and y >= 0 for x, y in points), f"{at}: ring {ring} lies on the sheet")
-            hands.setdefault(piece["wall"], set()).add(twice_area(points) > 0)
-            if ring == 0:
-                check(min(x for x, _ in points) == 0 and max(x for x, _ in points) == width, f"{at}: width of its metal")
-                check(min(y for _, y in points) == 0, f"{at}: y counts from its lowest end")
-                check(max(y for _, y in points) <= Fraction(piece["blank_length_in"]), f"{at}: fits its blank")
-        check((piece["mark"], 0) in corners, f"{at}: has an outline")
-    check(set(m for m, _ in corners) == {p["mark"] for p in pieces}, f"{where}: cuts and pieces name the same marks")
-    for wall, turns in hands.items():
-        check(len(turns) == 1, f"{where}: all rings of wall {wall} go round the same way")
+        edges = [size["left_edge_in"], size["right_edge_in"]]
+        check(size["low_edge_in"] <= min(edges), f"{at}: its edges are not below its low edge")
+        check(max(edges) <= size["high_edge_in"], f"{at}: its edges are not above its high edge")
+        check(size["left_in"] <= size["peak_u_in"] <= size["right_in"], f"{at}: its peak lies on it")
+        mine = rings.get(piece["mark"], {})
+        check(sorted(mine) == list(range(len(mine))), f"{at}: rings are numbered from 0")
+        for ring, rows in mine.items():
+            points = [(nanometres(r["x_in"], small(units)), nanometres(r["y_in"], small(units))) for r in rows]
+            ring_is_whole(f"{at} ring {ring}", ring, rows, points, size)
+            turns.setdefault(piece["wall"], set()).add(twice_area(points) > 0)
+    for wall, ways in turns.items():
+        check(len(ways) == 1, f"{where}: all rings of wall {wall} go round the same way")
+
+
+def ring_is_whole(at, ring, rows, points, size):
+    width = size["right_in"] - size["left_in"]
+    height = size["high_edge_in"] - size["bottom_in"]
+    check(len(points) >= 3 and twice_area(points) != 0, f"{at}: has an area")
+    check([r["corner"] for r in rows] == [str(i + 1) for i in range(len(rows))], f"{at}: corners are numbered")
+    check(points[0] == min(points), f"{at}: begins at the starting edge's lowest corner")
+    check(all(0 <= x <= width and 0 <= y <= height for x, y in points), f"{at}: lies on the sheet")
+    for a, b, c in zip(points, points[1:] + points[:1], points[2:] + points[:2]):
+        straight = (b[0] - a[0]) * (c[1] - b[1]) == (b[1] - a[1]) * (c[0] - b[0])
+        check(not straight, f"{at}: no corner on a straight side at {b}")
+    if ring == 0:
+        xs, ys = [x for x, _ in points], [y for _, y in points]
+        check((min(xs), max(xs)) == (0, width), f"{at}: as wide as its metal")
+        check((min(ys), max(ys)) == (0, height), f"{at}: y counts from its lowest end to its high edge")
+        check(height <= size["blank_length_in"], f"{at}: fits its blank")
 
 
 def contents_are_there(where, folder, contents):
@@ -142,7 +156,7 @@ def main():
                 t = tables[units] = {name: read(folder, name, units) for name in COLUMNS}
                 where = f"{sample.name} {units}"
                 order_adds_up(where, read_job(sample), t["sheet-order.csv"], t["pieces.csv"], units)
-                pieces_are_whole(where, t["pieces.csv"], t["cuts.csv"])
+                pieces_are_whole(where, t["pieces.csv"], t["cuts.csv"], units)
                 contents_are_there(where, folder, t["contents.csv"])
                 grades = [row["grade"] for row in t["findings.csv"]]
                 check(set(grades) <= {"stop", "look", "note"}, f"{where}: grades {set(grades)}")
@@ -159,19 +173,21 @@ def same_in_both_units(where, tables):
     if len(tables) < 2:
         return
     for name in ("pieces.csv", "cuts.csv", "sheet-order.csv"):
-        for a, b in zip(tables["ft-in"][name], tables["mm"][name]):
-            for key in a:
-                if key.endswith("_in"):
-                    apart = abs(Fraction(a[key]) * Fraction("25.4") - Fraction(b[key]))
-                    check(apart <= Fraction(1, 2 * 10**6), f"{where} {name} {key}: {a[key]} in is {b[key]} mm")
-        check(len(tables["ft-in"][name]) == len(tables["mm"][name]), f"{where} {name}: as many rows in both units")
+        feet, metric = tables["ft-in"][name], tables["mm"][name]
+        check(len(feet) == len(metric), f"{where} {name}: as many rows in both units")
+        for a, b in zip(feet, metric):
+            for key in (k for k in a if k.endswith("_in")):
+                same = nanometres(a[key], INCH) == nanometres(b[key], MILLIMETRE)
+                check(same, f"{where} {name} {key}: {a[key]} in is {b[key]} mm")
     for a, b in zip(tables["ft-in"]["sheet-order.csv"], tables["mm"]["sheet-order.csv"]):
+        at = f"{where}: line {a['line']}"
+        apart = abs(Fraction(a["area_sqft"]) * FOOT**2 / METRE**2 - Fraction(b["area_sqft"]))
+        check(apart <= Fraction(1, 100), f"{at}: the same area in both")
         if "translucent" in (a["colour"], b["colour"]):
-            check(a["weight_lb"] == b["weight_lb"] == "", f"{where}: no one states the weight of line {a['line']}")
+            check(a["weight_lb"] == b["weight_lb"] == "", f"{at}: no one states the weight of a translucent sheet")
             continue
-        pounds, kilograms = Fraction(a["weight_lb"]), Fraction(b["weight_lb"])
-        check(abs(pounds * POUND - kilograms) <= Fraction(1, 10), f"{where}: weight of line {a['line']}")
-        check(abs(Fraction(a["area_sqft"]) * FOOT**2 / 10**6 - Fraction(b["area_sqft"])) <= Fraction(1, 100), f"{where}: area of line {a['line']}")
+        apart = abs(Fraction(a["weight_lb"]) * POUND - Fraction(b["weight_lb"]))
+        check(apart <= Fraction(1, 10), f"{at}: the same weight in both")
 
 
 if __name__ == "__main__":
