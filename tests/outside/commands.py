@@ -1,6 +1,6 @@
 #!/usr/bin/python3
-"""What the program says word for word, on standard output and standard error, and the exit code with it: with right and with wrong
-input, in folders with awkward names, and without a display."""
+"""What the program says word for word, on standard output and standard error, and the exit code with it: with right and with
+wrong input, in folders with awkward names, and without a display."""
 
 import csv
 import os
@@ -14,6 +14,7 @@ sys.path.insert(0, str(Path(__file__).parent / "shared"))
 from packets import SAMPLES, SOURCE, check, finish, run  # noqa: E402
 
 SAMPLE = SOURCE / "sample-jobs" / "gable-workshop.json"
+SHED = SOURCE / "tests" / "outside" / "shared" / "small shed.json"
 HELP = """Ribwright lays out the wall cladding of steel buildings.
 
   ribwright [JOB]                  the window
@@ -50,7 +51,10 @@ REFUSED = [
     (["order", "a.json", "--units", "mm", "--units", "mm"], "--units: is there twice; write it once"),
     (["order", "a.json", "--paper", "a4"], "--paper: goes with packet alone"),
     (["check", "a.json", "--to", "d"], "--to: goes with packet alone"),
-    (["a.json", "--units", "mm"], "--units: goes with packet, order or check; in the window choose the job's units there"),
+    (
+        ["a.json", "--units", "mm"],
+        "--units: goes with packet, order or check; in the window choose the job's units there",
+    ),
     (
         ["packet", "a.json", "--to", "d", "--paper", "a5"],
         '--paper: "a5" is no paper size; write letter, tabloid, a4 or a3',
@@ -99,7 +103,7 @@ def wrong_files(folder):
     bad.write_text(text.replace('"walls"', '"wals"', 1), encoding="utf-8")
     done = run("order", bad)
     check(done.returncode == 2 and done.stdout == b"", "a misspelt key is refused")
-    check(b"wals" in done.stderr and b"walls" in done.stderr, f"a misspelt key is named, and the right one: {done.stderr}")
+    check(b"wals" in done.stderr and b"walls" in done.stderr, f"a misspelt key, and the right one: {done.stderr}")
     bad.write_text(text[: len(text) // 2], encoding="utf-8")
     done = run("packet", bad, "--to", folder / "out")
     check(done.returncode == 2 and done.stdout == b"", "half a job is refused")
@@ -171,6 +175,47 @@ def no_qt(folder):
     return 3
 
 
+# 10 ft of flat sheets, 36 in cover, lip 1-1/2, leg 3/4, 8 ft high, 1-3/4 in below concrete: 97-3/4 in, so 98 in; module lines at
+# 1-1/2 + 36 n from the right, so four sheets. 38-1/4 in x 98 in x 4 = 9.6735 m2 of 0.5 mm and 275 g/m2: 40.63 kg, 89.6 lb. The window
+# is stated at 9 ft and is 3 ft wide.
+SHED_ORDER = """line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks
+1,flat-36,0.01968504,barn red,"8' 2""\",98,4,32.666666667,98.00,89.6,A1 A2 A3 A4
+"""
+SHED_ORDER_METRIC = """line,profile,thickness_mm,colour,length,length_mm,quantity,total_length_m,area_m2,weight_kg,marks
+1,flat-36,0.5,barn red,2489.2 mm,2489.2,4,9.9568,9.10,40.6,A1 A2 A3 A4
+"""
+SHED_STOP = """stop opening-off-wall A W1: wall A, W1: The opening reaches from 9' 0" to 12' 0", beyond the wall, which is 10' 0" wide. \
+-> Correct its place or width.
+stop 1, look 0, note 0
+"""
+SHED_WROTE = """Wrote into yard:
+  sheet-order.csv: sheets to order, a line a length
+  pieces.csv: every piece: its place, size and kind
+  cuts.csv: corners of every piece, to cut by
+  findings.csv: what stops, wants a look or is good to know
+  elevations.pdf: elevation of every wall
+  elevation-A.svg: elevation of wall A
+  contents.csv: what is in this packet
+Findings: stop {}, look 0, note 0
+"""
+
+
+def small_shed(folder):
+    """Exit 1 just when something is a stop; what is asked for is done all the same."""
+    job = folder / SHED.name
+    shutil.copy(SHED, job)
+    compare("order, a stop", run("order", job), 1, SHED_ORDER.replace("\n", "\r\n"), "")
+    compare("check, a stop", run("check", job), 1, SHED_STOP, "")
+    compare("packet, a stop", run("packet", job.name, "--to", "yard", cwd=folder), 1, SHED_WROTE.format(1), "")
+    without_window = SHED.read_text(encoding="utf-8").split('"openings"')[0].rstrip().rstrip(",") + "}]}"
+    job.write_text(without_window, encoding="utf-8")
+    compare("order, none", run("order", job), 0, SHED_ORDER.replace("\n", "\r\n"), "")
+    compare("order, metric", run("order", job, "--units", "mm"), 0, SHED_ORDER_METRIC.replace("\n", "\r\n"), "")
+    compare("check, none", run("check", job), 0, "stop 0, look 0, note 0\n", "")
+    compare("packet, none", run("packet", job.name, "--to", "yard", cwd=folder), 0, SHED_WROTE.format(0), "")
+    return 7
+
+
 def findings_line_up(folder):
     """check prints findings.csv a line each, and counts them."""
     for sample in SAMPLES:
@@ -189,13 +234,14 @@ def findings_line_up(folder):
         wanted.append(", ".join(f"{grade} {count}" for grade, count in counts.items()))
         check(lines == wanted, f"{sample.name}: check says\n" + "\n".join(lines) + "\nand not\n" + "\n".join(wanted))
         check(done.returncode == (1 if counts["stop"] else 0), f"{sample.name}: exit {done.returncode}")
-        check("finding." not in done.stdout.decode() and "{" not in done.stdout.decode(), f"{sample.name}: words are there")
+        words = done.stdout.decode()
+        check("finding." not in words and "{" not in words, f"{sample.name}: every finding has its words and values")
     return len(SAMPLES)
 
 
 def main():
     checked = 0
-    for part in (wrong_words, asked, wrong_files, wrong_places, packet, no_qt, findings_line_up):
+    for part in (wrong_words, asked, wrong_files, wrong_places, packet, no_qt, small_shed, findings_line_up):
         folder = Path(tempfile.mkdtemp(prefix="rib wright's, "))
         try:
             checked += part(folder)
