@@ -5,7 +5,7 @@
 
 #include "core/layout/cut_regions.h"
 #include "core/layout/hang_direction.h"
-#include "core/layout/run_layout.h"
+#include "core/layout/start_search.h"
 
 namespace ribwright {
 
@@ -53,7 +53,7 @@ struct Work {
     if (static_cast<std::size_t>(band) + 1 < wall.bands.size())
       task.ceiling = wall.bands[static_cast<std::size_t>(band) + 1].from;
     task.firstNumber = nextNumber;
-    take(layOutRun(task));
+    take(layOutFromStart(task));
   }
 
   void take(RunResult result) {

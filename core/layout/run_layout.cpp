@@ -8,7 +8,6 @@
 #include "core/layout/pieces.h"
 #include "core/layout/run_cells.h"
 #include "core/layout/sheet_run.h"
-#include "core/layout/start_offset.h"
 
 namespace ribwright {
 
@@ -239,89 +238,8 @@ class RunWork {
   RunCells cells_;
 };
 
-std::optional<Length> ridgeIn(const RunTask& task) {
-  if (!task.face->ridge || *task.face->ridge <= task.frame.left || *task.face->ridge >= task.frame.right)
-    return std::nullopt;
-  return task.frame.toHanging(*task.face->ridge);
-}
-
-// Sheets that hang have settled where the run starts: the offset that the first measured one of them has.
-std::optional<Length> offsetOfHungSheets(const RunTask& task) {
-  const Profile& profile = *task.profile;
-  const std::int64_t most = wholeTimes(task.frame.length(), profile.cover) + 2;
-  for (std::int64_t place = 0; place < most; ++place) {
-    const std::string mark = task.wall->letter + std::to_string(task.firstNumber + place);
-    for (const HungSheet& hung : task.job->facts.hung) {
-      if (hung.mark != mark) continue;
-      const Length edge = task.frame.toHanging(hung.leadingEdge);
-      return rest(edge - profile.under - profile.cover * (place + 1), profile.cover);
-    }
-  }
-  return std::nullopt;
-}
-
-RunResult bestOfSearch(const RunTask& task, const StartPlace& place) {
-  const Length step = task.job->units == UnitSystem::FeetInches ? Length::inches(0, 8) : Length::millimetres(5);
-  std::optional<StartRank> best;
-  RunResult chosen;
-  for (const Length offset : startCandidates(*task.profile, place, step, task.job->settings.seamFromJamb)) {
-    RunResult result = RunWork(task, offset).work();
-    const StartRank rank = rankOf(task, result);
-    if (best && !(rank < *best)) continue;
-    best = rank;
-    chosen = std::move(result);
-  }
-  return chosen;
-}
-
-bool isNarrow(const RunTask& task, const Module& module) {
-  return (module.startRipped || module.leadRipped) &&
-         module.metalRight - module.metalLeft < task.job->settings.cornerTrimLeg + Length::inches(2);
-}
-
 }  // namespace
 
-RunResult layOutRun(const RunTask& task) {
-  const Band& band = task.wall->bands[static_cast<std::size_t>(task.band)];
-  const Start& start = band.start ? *band.start : task.wall->start;
-  const StartPlace place{task.frame.length(), ridgeIn(task), *task.cuts, task.frame};
-  const bool search = start.rule == Start::Rule::BestOfSearch;
-  const auto settled = search ? offsetOfHungSheets(task) : std::nullopt;
-  if (search && !settled) return bestOfSearch(task, place);
-  const auto offset = search ? settled : startOffset(start, *task.profile, place);
-  RunResult result = RunWork(task, offset.value_or(task.profile->over)).work();
-  result.startFollowed = offset.has_value();
-  return result;
-}
-
-StartRank rankOf(const RunTask& task, const RunResult& result) {
-  StartRank rank;
-  std::set<Length> lengths;
-  Area bought;
-  for (const Piece& piece : result.pieces) {
-    if (piece.blankLength > task.profile->lengths.longest) ++rank.stops;
-    lengths.insert(piece.blankLength);
-    bought += piece.blankLength * task.profile->metalWidth();
-  }
-  if (result.run.uncovered > Area()) ++rank.stops;
-  const Length limit = task.job->settings.seamFromJamb;
-  for (std::size_t k = 0; k + 1 < result.run.modules.size(); ++k) {
-    const Length seam = result.run.modules[k].leadLine;
-    for (const CutRegion& cut : *task.cuts) {
-      if (cut.penetration) continue;
-      // Inside the opening a seam is hidden or cut away; beside it, near the jamb, it is in the way of the trim.
-      if ((seam <= cut.left && cut.left - seam < limit) || (seam >= cut.right && seam - cut.right < limit))
-        ++rank.seamsNearJambs;
-    }
-  }
-  for (const Module& module : result.run.modules) {
-    if (isNarrow(task, module)) ++rank.narrowRips;
-  }
-  rank.sheets = static_cast<int>(result.pieces.size());
-  rank.lengths = static_cast<int>(lengths.size());
-  rank.waste = bought - result.run.pieces;
-  rank.offset = result.run.offset;
-  return rank;
-}
+RunResult layOutRun(const RunTask& task, Length offset) { return RunWork(task, offset).work(); }
 
 }  // namespace ribwright

@@ -29,17 +29,7 @@ struct RunResult {
   bool startFollowed = true;  // the start rule had what it goes by
 };
 
-RunResult layOutRun(const RunTask& task);
-
-// How good a start is; smaller is better, compared in this order: stops, seams near jambs, narrow rips,
-// sheets, different lengths, waste, smallest offset).
-struct StartRank {
-  int stops = 0, seamsNearJambs = 0, narrowRips = 0, sheets = 0, lengths = 0;
-  Area waste;
-  Length offset;
-  auto operator<=>(const StartRank&) const = default;
-};
-
-StartRank rankOf(const RunTask& task, const RunResult& result);
+// With its first module line `offset` from the start corner (0 <= offset < cover).
+RunResult layOutRun(const RunTask& task, Length offset);
 
 }  // namespace ribwright
