@@ -10,8 +10,6 @@
 namespace ribwright {
 namespace {
 
-constexpr std::size_t mostFaults = 10'000;
-
 std::string_view nameOf(JsonNode::Is is) {
   constexpr std::string_view names[] = {"null", "true or false", "a number", "text", "a list", "an object"};
   return names[static_cast<std::size_t>(is)];
@@ -52,8 +50,9 @@ void JobReader::endObject() {
   objects_.pop_back();
   for (const std::string& key : object.node->keys) {
     if (std::find(object.known.begin(), object.known.end(), key) != object.known.end()) continue;
-    add(pathFrom(object, pathKey(key)),
-        "is no key of this file; the nearest is " + quoted(nearestOf(key, object.known)));
+    // Beyond what is told, looking for the nearest would only take time.
+    const std::string_view nearest = faults_.size() < mostFaults ? nearestOf(key, object.known) : std::string_view();
+    add(pathFrom(object, pathKey(key)), "is no key of this file; the nearest is " + quoted(nearest));
   }
 }
 

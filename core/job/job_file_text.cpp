@@ -66,7 +66,7 @@ std::string decimal(Length length, UnitSystem units) {
 }  // namespace
 
 Outcome<Length> fileLength(std::string_view text, UnitSystem units) {
-  const auto inches = parseLength(text, LengthStyle{UnitSystem::FeetInches, '.'});
+  auto inches = parseLength(text, LengthStyle{UnitSystem::FeetInches, '.'});
   const auto millimetres = parseLength(text, LengthStyle{UnitSystem::Millimetres, '.'});
   if (inches.ok() && millimetres.ok() && inches.value() == millimetres.value()) return inches;
   constexpr std::string_view remedy = "write feet and inches as 7' 6\" or millimetres as 2286 mm";

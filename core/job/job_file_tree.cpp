@@ -81,7 +81,8 @@ class TreeBuilder : public nlohmann::json_sax<Json> {
     Open& object = open_.back();
     object.key = key;
     object.doubled = object.node.find(key) != nullptr;
-    if (object.doubled) tree_.doubled.push_back({place(), "stands twice in one object; keep one of the two"});
+    if (object.doubled && tree_.doubled.size() < mostFaults)
+      tree_.doubled.push_back({place(), "stands twice in one object; keep one of the two"});
     if (object.node.keys.size() < mostKeys) return true;
     return refuse(parentPlace(), joined("has more than ", mostKeys, " keys; no table of a job has so many"));
   }

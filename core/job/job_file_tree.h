@@ -16,6 +16,7 @@ inline constexpr std::size_t mostLevels = 32;
 inline constexpr std::size_t mostItems = 10'000;      // in one list
 inline constexpr std::size_t mostKeys = 200;          // in one object
 inline constexpr std::size_t mostValues = 1'000'000;  // in one file
+inline constexpr std::size_t mostFaults = 10'000;     // told about one file; the rest is counted
 
 struct JsonNode {
   enum class Is { Null, Flag, Number, Text, List, Object };
@@ -37,7 +38,7 @@ struct JsonNode {
 
 struct JsonTree {
   JsonNode root;
-  std::vector<Fault> doubled;  // keys that stand twice in one object; the first one was kept
+  std::vector<Fault> doubled;  // keys that stand twice in one object (the first mostFaults); the first was kept
 };
 
 // `name` begins every fault's place: "job.json: walls[1].letter". Faults: no JSON (with line and column), too big, too
