@@ -12,7 +12,9 @@ constexpr double offFace = 2.2;  // clear paper between the face and a label
 constexpr double farthestUp = 44;
 constexpr double farthestAside = 36;
 constexpr double step = 2;
-constexpr double dotReach = 0.6;  // from a dot's middle to its edge
+constexpr double apart = 0.8;      // lines of different labels
+constexpr double nearEnough = 14;  // a label no farther aside than this belongs to its place at a glance
+constexpr double dotReach = 0.6;   // from a dot's middle to its edge
 
 struct Line {
   PaperPoint a, b;
@@ -23,6 +25,23 @@ bool cross(const Line& one, const Line& two) {
     return (line.b.x - line.a.x) * (p.y - line.a.y) - (line.b.y - line.a.y) * (p.x - line.a.x);
   };
   return side(one, two.a) * side(one, two.b) < 0 && side(two, one.a) * side(two, one.b) < 0;
+}
+
+double distance(const PaperPoint& point, const Line& line) {
+  const double dx = line.b.x - line.a.x, dy = line.b.y - line.a.y, square = dx * dx + dy * dy;
+  const double reach = square == 0 ? 0 : ((point.x - line.a.x) * dx + (point.y - line.a.y) * dy) / square;
+  const double along = std::clamp(reach, 0.0, 1.0);
+  return std::hypot(point.x - line.a.x - dx * along, point.y - line.a.y - dy * along);
+}
+
+// Two lines that cross, or run so close that the eye would take one for the other.
+bool confusable(const Line& one, const Line& two) {
+  if (cross(one, two)) return true;
+  for (const double along : {0.25, 0.5, 0.75, 1.0}) {
+    const PaperPoint point{one.a.x + (one.b.x - one.a.x) * along, one.a.y + (one.b.y - one.a.y) * along};
+    if (distance(point, two) < apart) return true;
+  }
+  return false;
 }
 
 // How far a label is moved from straight above (or below) its place; nearest first.
@@ -77,14 +96,14 @@ struct Found {
   double length;
 };
 
-std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const Callout& callout,
+std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const LabelBlock& label, bool dot,
                                const PaperPoint& from, bool up, const std::vector<Line>& taken) {
   const double sign = up ? -1 : 1;
   const double off = edgeAt(view, from.x, up) + sign * offFace / 2;
   const PaperPoint edge{from.x, up ? std::min(off, from.y) : std::max(off, from.y)};
-  if (callout.dot && !sketch.isFreeOfText(Box{from.x, from.y, from.x, from.y}.grown(dotReach))) return std::nullopt;
+  if (dot && !sketch.isFreeOfText(Box{from.x, from.y, from.x, from.y}.grown(dotReach))) return std::nullopt;
   if (!sketch.isClear(from, edge)) return std::nullopt;
-  const double halfTall = callout.label.height() / 2, halfWide = callout.label.width() / 2;
+  const double halfTall = label.height() / 2, halfWide = label.width() / 2;
   for (const Offset& offset : offsets()) {
     const PaperPoint middle{from.x + offset.aside, edge.y + sign * (offFace / 2 + halfTall + offset.away)};
     const Box box{middle.x - halfWide, middle.y - halfTall, middle.x + halfWide, middle.y + halfTall};
@@ -93,7 +112,7 @@ std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const
     const std::vector<Line> lines{{from, edge}, {edge, end}};
     const bool free = std::all_of(lines.begin(), lines.end(), [&](const Line& line) {
       return sketch.isClear(line.a, line.b) &&
-             std::none_of(taken.begin(), taken.end(), [&](const Line& other) { return cross(line, other); });
+             std::none_of(taken.begin(), taken.end(), [&](const Line& other) { return confusable(line, other); });
     });
     if (!free) continue;
     return Found{middle, lines, std::abs(edge.y - from.y) + std::hypot(end.x - edge.x, end.y - edge.y)};
@@ -102,11 +121,11 @@ std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const
 }
 
 std::optional<Found> bestPlace(const Sketch& sketch, const WallView& view, const Callout& callout,
-                               const std::vector<Line>& taken) {
+                               const LabelBlock& label, const std::vector<Line>& taken) {
   std::optional<Found> best;
   for (const PaperPoint& point : callout.points) {
     for (const bool up : {true, false}) {
-      const auto found = findPlace(sketch, view, callout, point, up, taken);
+      const auto found = findPlace(sketch, view, label, callout.dot, point, up, taken);
       if (found && (!best || found->length < best->length)) best = found;
     }
     if (best) break;
@@ -114,27 +133,65 @@ std::optional<Found> bestPlace(const Sketch& sketch, const WallView& view, const
   return best;
 }
 
+void draw(Sketch& sketch, const Callout& callout, const LabelBlock& label, const Found& place) {
+  const PaperPoint& from = place.lines.front().a;
+  if (callout.dot) {
+    constexpr double r = dotReach;
+    sketch.fill({{from.x - r, from.y}, {from.x, from.y - r}, {from.x + r, from.y}, {from.x, from.y + r}}, Ink::Black);
+  }
+  sketch.polyline({from, place.lines.front().b, place.lines.back().b}, thinLine, Dash::Solid, callout.part);
+  drawLabel(sketch, label, place.middle, callout.part);
+}
+
+struct Trial {
+  std::vector<Callout> left;  // found no place
+  double farthest = 0;        // longest slanting line
+};
+
+bool better(const Trial& a, const Trial& b) {
+  return a.left.size() != b.left.size() ? a.left.size() < b.left.size() : a.farthest < b.farthest;
+}
+
+// Draws all that find a place when each says at most its label number `fullest`.
+Trial drawAll(Sketch& sketch, const WallView& view, const std::vector<Callout>& callouts, std::size_t fullest) {
+  Trial trial;
+  std::vector<Line> taken;
+  for (const Callout& callout : callouts) {
+    std::optional<Found> place;
+    for (std::size_t i = std::min(fullest, callout.labels.size() - 1); !place && i < callout.labels.size(); ++i) {
+      place = bestPlace(sketch, view, callout, callout.labels[i], taken);
+      if (place) draw(sketch, callout, callout.labels[i], *place);
+    }
+    if (!place) {
+      trial.left.push_back(callout);
+      continue;
+    }
+    taken.insert(taken.end(), place->lines.begin(), place->lines.end());
+    const Line& slant = place->lines.back();
+    trial.farthest = std::max(trial.farthest, std::hypot(slant.b.x - slant.a.x, slant.b.y - slant.a.y));
+  }
+  return trial;
+}
+
 }  // namespace
 
 std::vector<Callout> drawCallouts(Sketch& sketch, const WallView& view, const std::vector<Callout>& callouts) {
-  std::vector<Line> taken;
-  std::vector<Callout> left;
-  for (const Callout& callout : callouts) {
-    const auto place = bestPlace(sketch, view, callout, taken);
-    if (!place) {
-      left.push_back(callout);
-      continue;
+  std::size_t ways = 1;
+  for (const Callout& callout : callouts) ways = std::max(ways, callout.labels.size());
+  std::optional<Sketch> best;
+  Trial bestTrial;
+  for (std::size_t fullest = 0; fullest < ways; ++fullest) {
+    Sketch drawn = sketch;
+    Trial trial = drawAll(drawn, view, callouts, fullest);
+    const bool good = trial.left.empty() && trial.farthest <= nearEnough;
+    if (!best || better(trial, bestTrial)) {
+      best = std::move(drawn);
+      bestTrial = std::move(trial);
     }
-    const PaperPoint& from = place->lines.front().a;
-    if (callout.dot) {
-      constexpr double r = dotReach;
-      sketch.fill({{from.x - r, from.y}, {from.x, from.y - r}, {from.x + r, from.y}, {from.x, from.y + r}}, Ink::Black);
-    }
-    sketch.polyline({from, place->lines.front().b, place->lines.back().b}, thinLine, Dash::Solid, callout.part);
-    drawLabel(sketch, callout.label, place->middle, callout.part);
-    taken.insert(taken.end(), place->lines.begin(), place->lines.end());
+    if (good) break;
   }
-  return left;
+  sketch = std::move(*best);
+  return bestTrial.left;
 }
 
 }  // namespace ribwright

@@ -152,7 +152,8 @@ std::vector<PaperPoint> spotsIn(const std::vector<Column>& columns, double width
     std::vector<double> heights;
     for (const Span& span : freeHeights(columns, breaks, middle - width / 2, middle + width / 2)) {
       if (span.high - span.low >= tall) {
-        heights.push_back(std::clamp(height, span.low + tall / 2, span.high - tall / 2));
+        const bool reachesIt = span.low + tall / 2 <= height && height <= span.high - tall / 2;
+        heights.push_back(reachesIt ? height : (span.low + span.high) / 2);
       }
     }
     std::stable_sort(heights.begin(), heights.end(),

@@ -104,7 +104,7 @@ std::vector<Callout> drawOpeningLabels(Sketch& sketch, const WallView& view) {
     const PartIndex part = sketch.part(kind, view.layout->letter, cut.id);
     if (drawInside(sketch, view, cut, columns, part)) continue;
     const LabelBlock label{{{{cut.id, smallText, true}, {sizeWords(view, cut.id), smallText, false}}}, false};
-    Callout callout{label, {}, true, part};
+    Callout callout{{label, {{{{cut.id, smallText, true}}}, false}}, {}, true, part};
     for (const Column& column : columns) {
       const double middle = (column.bottomLeft + column.bottomRight + column.topLeft + column.topRight) / 4;
       for (const double share : {0.5, 0.25, 0.75}) {

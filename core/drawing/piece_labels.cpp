@@ -125,7 +125,7 @@ std::vector<Callout> drawPieceLabels(Sketch& sketch, const WallView& view, int& 
     if (drawInside(sketch, columns, waysToName(piece, view, level), height, part)) continue;
     const LabelBlock label{
         {{{piece.mark, smallText, true}, {cutText(piece.blankLength, view.style), smallText, false}}}, false};
-    unnamed.push_back({label, pointsOn(columns), true, part});
+    unnamed.push_back({{label, markAlone(piece, false), markAlone(piece, true)}, pointsOn(columns), true, part});
   }
   return thinned(std::move(unnamed), leftOut);
 }

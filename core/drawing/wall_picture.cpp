@@ -42,7 +42,7 @@ std::vector<Callout> topCallouts(const WallView& view) {
     if (vertex.u <= view.from || vertex.u >= view.to) continue;
     const char* id = face.ridge == vertex.u ? "paper.ridge" : "paper.top";
     const LabelBlock label{{{{heightWords(view, id, vertex.z), smallText, false}}}, false};
-    callouts.push_back({label, {view.at(vertex.u, vertex.z)}, false, -1});
+    callouts.push_back({{label}, {view.at(vertex.u, vertex.z)}, false, -1});
   }
   return callouts;
 }
@@ -63,7 +63,7 @@ std::vector<Callout> stepCallouts(const WallView& view) {
     const Length middle = half(places[i - 1] + places[i]);
     const Length z = concrete.heightAt(middle, Beside::Right);
     const LabelBlock label{{{{heightWords(view, "paper.concrete", z), smallText, false}}}, false};
-    callouts.push_back({label, {view.at(middle, z)}, true, -1});
+    callouts.push_back({{label}, {view.at(middle, z)}, true, -1});
   }
   return callouts;
 }
@@ -74,7 +74,7 @@ std::vector<Callout> jointCallouts(const WallView& view) {
     if (joint <= view.from || joint >= view.to) continue;
     const PaperPoint top = view.at(joint, view.layout->face.top.heightAt(joint, Beside::Left));
     const LabelBlock label{{{{view.say("paper.joint"), smallText, false}}}, false};
-    callouts.push_back({label, {{top.x, top.y - 6}}, false, -1});
+    callouts.push_back({{label}, {{top.x, top.y - 6}}, false, -1});
   }
   return callouts;
 }
@@ -149,7 +149,7 @@ void drawUnsheeted(Sketch& sketch, const WallView& view) {
   const LabelBlock label{{{{view.say(id), markText, true}}}, false};
   const PaperPoint middle{view.x(half(view.from + view.to)), view.y(half(lowestSeen(view) + highestSeen(view)))};
   if (sketch.hasRoom(boxAround(label, middle))) return drawLabel(sketch, label, middle, -1);
-  drawCallouts(sketch, view, {{label, {middle}, true, -1}});
+  drawCallouts(sketch, view, {{{label}, {middle}, true, -1}});
 }
 
 }  // namespace

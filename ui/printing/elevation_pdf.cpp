@@ -2,6 +2,7 @@
 
 #include <QBuffer>
 #include <QByteArray>
+#include <QHashFunctions>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
@@ -27,10 +28,20 @@ QSizeF inPoints(const Page& page) {
   return {extent.width / 25.4 * 72, extent.height / 25.4 * 72};
 }
 
+// QPdfWriter writes its fonts in the order of a hash, which is another one in each process unless the seed is held.
+class SteadyHashes {
+ public:
+  SteadyHashes() { QHashSeed::setDeterministicGlobalSeed(); }
+  ~SteadyHashes() { QHashSeed::resetRandomGlobalSeed(); }
+  SteadyHashes(const SteadyHashes&) = delete;
+  SteadyHashes& operator=(const SteadyHashes&) = delete;
+};
+
 }  // namespace
 
 std::string elevationPdf(const std::vector<Page>& pages, const std::string& title) {
   if (pages.empty()) return {};
+  const SteadyHashes steady;
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);
   {

@@ -178,7 +178,7 @@ TEST_CASE("a long wall goes on at match lines that name each other's pages") {
   for (std::size_t i = 0; i < pictures.size(); ++i) {
     drawnWidth += faceOf(pictures[i]).width() * saidScale(pictures[i]);
     const auto match = [&](std::size_t line, std::size_t page) {
-      return timesSaid(pictures[i], "match line " + std::to_string(line) + ": goes on on page " + std::to_string(page));
+      return timesSaid(pictures[i], "match line " + std::to_string(line) + ": continued on page " + std::to_string(page));
     };
     CHECK(match(i, i) == (i > 0 ? 1 : 0));
     CHECK(match(i + 1, i + 2) == (i + 1 < pictures.size() ? 1 : 0));

@@ -14,13 +14,16 @@ TEST_CASE("a label finds the middle of a plain sheet at the asked height") {
   CHECK(spots.front() == PaperPoint{10, -40});
 }
 
-TEST_CASE("a label keeps under a sloped top: its upper corner touches the slope") {
+TEST_CASE("a label keeps under a sloped top, in the middle of what is there when the asked height is not") {
   // From 0 at the left to 20 at the right over 20 mm; a label of 4 x 4 in the middle, 8 to 12, has 8 under its left
   // corner.
-  const auto spots = spotsIn({{0, 20, 0, 0, 0, 20}}, 4, 4, 50);
-  REQUIRE_FALSE(spots.empty());
-  CHECK(spots.front().x == Approx(10));
-  CHECK(-spots.front().y == Approx(8 - 2));
+  const std::vector<Column> sloped{{0, 20, 0, 0, 0, 20}};
+  REQUIRE_FALSE(spotsIn(sloped, 4, 4, 50).empty());
+  CHECK(spotsIn(sloped, 4, 4, 50).front() == PaperPoint{10, -4});
+  CHECK(spotsIn(sloped, 4, 4, 6).front() == PaperPoint{10, -6});    // its upper left corner touches the slope
+  CHECK(spotsIn(sloped, 4, 4, 6.1).front() == PaperPoint{10, -4});  // it would pass it
+  CHECK(spotsIn(sloped, 4, 8, 4).front() == PaperPoint{10, -4});
+  CHECK(spotsIn(sloped, 4, 8.1, 4).empty());
 }
 
 TEST_CASE("a sheet notched on one side takes its label beside the notch or over it, never in it") {
