@@ -12,6 +12,7 @@ constexpr double offFace = 2.2;  // clear paper between the face and a label
 constexpr double farthestUp = 44;
 constexpr double farthestAside = 36;
 constexpr double step = 2;
+constexpr double hair = 1e-6;
 constexpr double apart = 0.8;      // lines of different labels
 constexpr double nearEnough = 14;  // a label no farther aside than this belongs to its place at a glance
 constexpr double dotReach = 0.6;   // from a dot's middle to its edge
@@ -19,6 +20,8 @@ constexpr double dotReach = 0.6;   // from a dot's middle to its edge
 struct Line {
   PaperPoint a, b;
 };
+
+double lengthOf(const Line& line) { return std::hypot(line.b.x - line.a.x, line.b.y - line.a.y); }
 
 bool cross(const Line& one, const Line& two) {
   const auto side = [](const Line& line, const PaperPoint& p) {
@@ -34,8 +37,14 @@ double distance(const PaperPoint& point, const Line& line) {
   return std::hypot(point.x - line.a.x - dx * along, point.y - line.a.y - dy * along);
 }
 
+Box boxOf(const Line& line) {
+  return {std::min(line.a.x, line.b.x), std::min(line.a.y, line.b.y), std::max(line.a.x, line.b.x),
+          std::max(line.a.y, line.b.y)};
+}
+
 // Two lines that cross, or run so close that the eye would take one for the other.
 bool confusable(const Line& one, const Line& two) {
+  if (!overlap(boxOf(one).grown(apart), boxOf(two).grown(hair))) return false;
   if (cross(one, two)) return true;
   for (const double along : {0.25, 0.5, 0.75, 1.0}) {
     const PaperPoint point{one.a.x + (one.b.x - one.a.x) * along, one.a.y + (one.b.y - one.a.y) * along};
@@ -91,9 +100,9 @@ bool isOutside(const WallView& view, const Box& box, bool up) {
 }
 
 struct Found {
-  PaperPoint middle;
-  std::vector<Line> lines;
-  double length;
+  PaperPoint middle;     // of the label
+  Line straight, slant;  // out of the wall, then to the label
+  double length() const { return lengthOf(straight) + lengthOf(slant); }
 };
 
 std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const LabelBlock& label, bool dot,
@@ -102,20 +111,21 @@ std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const
   const double off = edgeAt(view, from.x, up) + sign * offFace / 2;
   const PaperPoint edge{from.x, up ? std::min(off, from.y) : std::max(off, from.y)};
   if (dot && !sketch.isFreeOfText(Box{from.x, from.y, from.x, from.y}.grown(dotReach))) return std::nullopt;
-  if (!sketch.isClear(from, edge)) return std::nullopt;
+  const auto isFree = [&](const Line& line) {
+    return sketch.isClear(line.a, line.b) &&
+           std::none_of(taken.begin(), taken.end(), [&](const Line& other) { return confusable(line, other); });
+  };
+  const Line straight{from, edge};
+  if (!isFree(straight)) return std::nullopt;
   const double halfTall = label.height() / 2, halfWide = label.width() / 2;
   for (const Offset& offset : offsets()) {
     const PaperPoint middle{from.x + offset.aside, edge.y + sign * (offFace / 2 + halfTall + offset.away)};
     const Box box{middle.x - halfWide, middle.y - halfTall, middle.x + halfWide, middle.y + halfTall};
     if (!isOutside(view, box, up) || !sketch.hasRoom(box)) continue;
     const PaperPoint end{std::clamp(from.x, box.left, box.right), up ? box.bottom + textRoom : box.top - textRoom};
-    const std::vector<Line> lines{{from, edge}, {edge, end}};
-    const bool free = std::all_of(lines.begin(), lines.end(), [&](const Line& line) {
-      return sketch.isClear(line.a, line.b) &&
-             std::none_of(taken.begin(), taken.end(), [&](const Line& other) { return confusable(line, other); });
-    });
-    if (!free) continue;
-    return Found{middle, lines, std::abs(edge.y - from.y) + std::hypot(end.x - edge.x, end.y - edge.y)};
+    const Line slant{edge, end};
+    if (!isFree(slant)) continue;
+    return Found{middle, straight, slant};
   }
   return std::nullopt;
 }
@@ -126,7 +136,7 @@ std::optional<Found> bestPlace(const Sketch& sketch, const WallView& view, const
   for (const PaperPoint& point : callout.points) {
     for (const bool up : {true, false}) {
       const auto found = findPlace(sketch, view, label, callout.dot, point, up, taken);
-      if (found && (!best || found->length < best->length)) best = found;
+      if (found && (!best || found->length() < best->length())) best = found;
     }
     if (best) break;
   }
@@ -134,12 +144,12 @@ std::optional<Found> bestPlace(const Sketch& sketch, const WallView& view, const
 }
 
 void draw(Sketch& sketch, const Callout& callout, const LabelBlock& label, const Found& place) {
-  const PaperPoint& from = place.lines.front().a;
+  const PaperPoint& from = place.straight.a;
   if (callout.dot) {
     constexpr double r = dotReach;
     sketch.fill({{from.x - r, from.y}, {from.x, from.y - r}, {from.x + r, from.y}, {from.x, from.y + r}}, Ink::Black);
   }
-  sketch.polyline({from, place.lines.front().b, place.lines.back().b}, thinLine, Dash::Solid, callout.part);
+  sketch.polyline({from, place.slant.a, place.slant.b}, thinLine, Dash::Solid, callout.part);
   drawLabel(sketch, label, place.middle, callout.part);
 }
 
@@ -166,9 +176,9 @@ Trial drawAll(Sketch& sketch, const WallView& view, const std::vector<Callout>& 
       trial.left.push_back(callout);
       continue;
     }
-    taken.insert(taken.end(), place->lines.begin(), place->lines.end());
-    const Line& slant = place->lines.back();
-    trial.farthest = std::max(trial.farthest, std::hypot(slant.b.x - slant.a.x, slant.b.y - slant.a.y));
+    taken.push_back(place->straight);
+    taken.push_back(place->slant);
+    trial.farthest = std::max(trial.farthest, lengthOf(place->slant));
   }
   return trial;
 }
