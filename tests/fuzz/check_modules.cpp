@@ -63,6 +63,13 @@ class RunCheck {
     }
     const Band& band = wall_.wall.bands[static_cast<std::size_t>(stated_.band)];
     if ((band.start ? *band.start : wall_.wall.start).rule != Start::Rule::BestOfSearch) return;
+    // Once sheets hang there is nothing to search: the run has the offset of the first that does.
+    for (const Module& module : run_.modules) {
+      if (!module.hung) continue;
+      const Nm along = stated_.along.t(nm(module.startLine)) - offset;
+      complaints_.check(along % cover == 0, "offset " + text(offset) + " is not the first hung sheet's");
+      return;
+    }
     complaints_.check(isCandidate(wall_.job, wall_.wall, wall_.face, wall_.cuts, stated_, offset),
                       "offset " + text(offset) + " is no candidate of the search");
   }
@@ -77,6 +84,8 @@ class RunCheck {
       if (next < run_.modules.size() && nm(run_.modules[next].startLine) == stated_.along.u(own.line)) {
         compare(own, run_.modules[next++]);
         ++number_;
+      } else if (!complaints_.check(!own.hung, "sheet " + std::to_string(number_) + " hangs, but not in the layout")) {
+        break;
       }
       walk.take(own);
     }

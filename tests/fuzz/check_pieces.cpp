@@ -84,7 +84,7 @@ class PieceCheck {
       // Where lines cross, rounding may leave some nanometres between them: that is no metal, and must not lengthen a
       // blank.
       const Length thickest = std::max(cell.topLeft - cell.bottomLeft, cell.topRight - cell.bottomRight);
-      check(thickest > Length::nanometres(kSliver),
+      check(thickest > Length::nanometres(12),
             "a sliver of rounding from u " + text(cell.left) + " to " + text(cell.right));
     }
     check(sum == piece_.area, "area is not its cells' area");
@@ -133,9 +133,7 @@ class PieceCheck {
     return std::any_of(piece_.cells.begin(), piece_.cells.end(), [&](const Cell& cell) {
       const Slab slab{nm(cell.left), nm(cell.right)};
       if (slab.over(top).level() || cell.topLeft == cell.topRight) return false;
-      const Heights z = slab.across(top);
-      const Nm slack = slab.over(top).slack();  // both ends may be crossings
-      return std::abs(z.left - nm(cell.topLeft)) <= slack && std::abs(z.right - nm(cell.topRight)) <= slack;
+      return SlabParts(runGeometry(), slab, {}).clipped(top) == Heights{nm(cell.topLeft), nm(cell.topRight)};
     });
   }
 
@@ -148,19 +146,14 @@ class PieceCheck {
     });
   }
 
-  static bool apart(Length a, Length b) { return std::abs(nm(a) - nm(b)) > kSliver; }
-  static bool same(const Heights& a, const Heights& b) {
-    return std::abs(a.left - b.left) <= kSliver && std::abs(a.right - b.right) <= kSliver;
-  }
-
   // Its top or its bottom jumps, as at a step of the wall's.
   bool stepped() const {
     const std::vector<TopPart> parts = topEdge(piece_);
     for (std::size_t i = 1; i < parts.size(); ++i) {
-      if (parts[i - 1].right == parts[i].left && apart(parts[i - 1].zRight, parts[i].zLeft)) return true;
+      if (parts[i - 1].right == parts[i].left && parts[i - 1].zRight != parts[i].zLeft) return true;
     }
     for (std::size_t i = 1; i < parts.size(); ++i) {
-      if (apart(lowestOf(parts[i - 1].left).second, lowestOf(parts[i].left).first)) return true;
+      if (lowestOf(parts[i - 1].left).second != lowestOf(parts[i].left).first) return true;
     }
     return false;
   }
@@ -181,8 +174,8 @@ class PieceCheck {
       const SlabParts parts(runGeometry(), slab, {});
       // Where the edge is the band's limit, it would be there without the opening.
       const Heights top{nm(cell.topLeft), nm(cell.topRight)}, bottom{nm(cell.bottomLeft), nm(cell.bottomRight)};
-      return (!cut.reachesFloor && same(parts.clipped(cut.lower), top) && !same(top, parts.high())) ||
-             (same(parts.clipped(cut.upper), bottom) && !same(bottom, parts.low()));
+      return (!cut.reachesFloor && parts.clipped(cut.lower) == top && top != parts.high()) ||
+             (parts.clipped(cut.upper) == bottom && bottom != parts.low());
     }
     if (!cut.straight) return false;
     // An edge of the sheet itself that happens to lie on the cut line is not cut.

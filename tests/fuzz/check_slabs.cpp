@@ -95,7 +95,6 @@ class SlabCheck {
 
   void judge(const Slab& slab, const SlabParts& parts, const Part& part, const std::vector<FoundCell>& cells) {
     const Int128 area = part.area(slab);
-    if (part.sliver()) slivers_ += area;
     account_.face += area;
     const bool cut = parts.isCut(part);
     (cut ? account_.cut : account_.net) += area;
@@ -115,9 +114,7 @@ class SlabCheck {
       if (!parts.inRange(sheet)) continue;
       for (const int tier : parts.tiers(sheet, part)) --surplus[{sheet, tier}];
     }
-    for (const auto& [who, more] : surplus) {
-      if (!part.sliver()) compare(slab, part, who, more, covers);
-    }
+    for (const auto& [who, more] : surplus) compare(slab, part, who, more, covers);
     if (cut) return;
     if (covers == 0) account_.uncovered += area;
     if (covers > 1) account_.laps += area * (covers - 1);
@@ -135,9 +132,18 @@ class SlabCheck {
     return "sheet " + std::to_string(who.first) + " tier " + std::to_string(who.second);
   }
 
+  // Where all of an upper tier is left out, nothing shows that the sheet laps there.
+  bool mayBeOfUpperTier(std::pair<std::size_t, int> who, const Cell& cell) const {
+    const bool tiered = layout_.runs[static_cast<std::size_t>(index_)].modules[who.first].tiered;
+    const auto tier = static_cast<std::size_t>(who.second);
+    if (!tiered || tier >= run_.lapEnds.size()) return false;
+    return nm(std::min(cell.bottomLeft, cell.bottomRight)) >= run_.lapEnds[tier] + run_.lap;
+  }
+
   // A piece that others cover wholly need not be hung; then all of it is left out.
   void checkLeftOut() {
     for (const auto& [who, cell] : leftOut_) {
+      if (mayBeOfUpperTier(who, cell)) continue;
       for (const Piece& piece : layout_.pieces) {
         const bool same = piece.run == index_ && static_cast<std::size_t>(piece.module) == who.first;
         if (!same || piece.tier != who.second) continue;
@@ -149,14 +155,17 @@ class SlabCheck {
     }
   }
 
-  // trade.md 5: a module whose metal adds no uncovered face is not hung.
+  bool hangs(std::size_t sheet) const { return layout_.runs[static_cast<std::size_t>(index_)].modules[sheet].hung; }
+
+  // trade.md 5: a module whose metal adds no uncovered face is not hung; one that hangs already is a fact.
   void checkNothingIdle() {
     for (std::size_t i = 0; i < sheetAdds_.size(); ++i) {
-      complaints_.check(sheetAdds_[i], "sheet " + std::to_string(i) + " of the run adds no uncovered face");
+      complaints_.check(sheetAdds_[i] || hangs(i), "sheet " + std::to_string(i) + " of the run adds no uncovered face");
     }
     for (std::size_t i = 0; i < pieceAdds_.size(); ++i) {
       const Piece& piece = layout_.pieces[i];
-      complaints_.check(piece.run != index_ || pieceAdds_[i], piece.mark + " adds no uncovered face");
+      const bool idle = piece.run == index_ && !pieceAdds_[i] && !hangs(static_cast<std::size_t>(piece.module));
+      complaints_.check(!idle, piece.mark + " adds no uncovered face");
     }
   }
 
@@ -170,12 +179,12 @@ class SlabCheck {
     };
     // A break more or less inside an opening, where no metal is, rounds the top by a nanometre: face and cut alike.
     const Int128 more = run.face.halfSquareNanometres() - account_.face;
-    same("face", run.face, account_.face, run_.right - run_.left + slivers_);
-    same("cut", run.cut, account_.cut + more, slivers_);
-    same("net", run.net, account_.net, slivers_);
-    same("laps", run.laps, account_.laps, slivers_);
+    same("face", run.face, account_.face, run_.right - run_.left);
+    same("cut", run.cut, account_.cut + more, 0);
+    same("net", run.net, account_.net, 0);
+    same("laps", run.laps, account_.laps, 0);
     same("pieces", run.pieces, account_.pieces, 0);
-    same("uncovered", run.uncovered, account_.uncovered, slivers_);
+    same("uncovered", run.uncovered, account_.uncovered, 0);
     complaints_.check(run.face == run.cut + run.net, "face = net + cut does not hold");
     complaints_.check(run.pieces == run.net + run.laps - run.uncovered, "pieces = net + laps does not hold");
     bool hung = false;
@@ -192,7 +201,6 @@ class SlabCheck {
   std::vector<bool> sheetAdds_, pieceAdds_;
   std::vector<std::pair<std::pair<std::size_t, int>, Cell>> leftOut_;
   Account account_;
-  Int128 slivers_ = 0;  // area that rounding left between lines that cross; most often none
 };
 
 }  // namespace

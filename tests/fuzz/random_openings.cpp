@@ -91,7 +91,7 @@ class Openings {
       case 3:
         return aLap() - clearance - opening.width;
       case 4:
-        return lastRight_ + dice_.of({Length(), in(0, 4), in(1), in(1, 8), Length::nanometres(1)});
+        return lastRight_ + dice_.of({Length(), in(0, 4), in(1), in(1, 8), Length::inches(0, 1)});
       default:
         return dice_.length(Length(), std::max(in(1), width_ - opening.width));
     }

@@ -27,8 +27,9 @@ bool adjoin(const Cell& a, const Cell& b) {
 
 SlabParts::SlabParts(const RunGeometry& run, const Slab& slab, const std::vector<Heights>& used)
     : run_(run), slab_(slab) {
-  low_ = slab.across(run.face->bottom);
-  high_ = slab.across(run.face->top);
+  addSegments();
+  low_ = across(run.face->bottom);
+  high_ = across(run.face->top);
   if (run.floor) low_ = {std::max(low_.left, *run.floor), std::max(low_.right, *run.floor)};
   if (run.ceiling) high_ = {std::min(high_.left, *run.ceiling), std::min(high_.right, *run.ceiling)};
   high_ = {std::max(low_.left, high_.left), std::max(low_.right, high_.right)};
@@ -44,7 +45,7 @@ SlabParts::SlabParts(const RunGeometry& run, const Slab& slab, const std::vector
     for (const Nm z : {end, end + run.lap}) {
       const Heights line = clipped(StatedLine::level(z));
       const bool bounds = std::any_of(used.begin(), used.end(), [&](const Heights& edge) {
-        return std::abs(edge.left - line.left) <= kSliver || std::abs(edge.right - line.right) <= kSliver;
+        return edge.left == line.left || edge.right == line.right;
       });
       if (bounds) lines_.push_back(line);
     }
@@ -56,8 +57,43 @@ SlabParts::SlabParts(const RunGeometry& run, const Slab& slab, const std::vector
   }
 }
 
+void SlabParts::addSegments() {
+  const auto add = [&](const StatedLine& line) { segments_.push_back(slab_.over(line)); };
+  add(run_.face->bottom);
+  add(run_.face->top);
+  for (const auto& limit : {run_.floor, run_.ceiling}) {
+    if (limit) add(StatedLine::level(*limit));
+  }
+  for (const StatedCut& cut : run_.cuts) {
+    if (cut.left > slab_.left || slab_.right > cut.right) continue;
+    add(cut.lower);
+    add(cut.upper);
+  }
+  for (const Nm end : run_.lapEnds) {
+    add(StatedLine::level(end));
+    add(StatedLine::level(end + run_.lap));
+  }
+}
+
+// Of all lines that cross it at u, the flattest says how high.
+Nm SlabParts::heightAt(const Segment& segment, Nm u) const {
+  const Nm own = segment.heightAt(u);
+  const Segment* flattest = &segment;
+  for (const Segment& other : segments_) {
+    if (!flatter(other, *flattest) || std::abs(other.heightAt(u) - own) > segment.slack()) continue;
+    const auto place = crossing(segment, other);
+    if (place && std::abs(*place - u) <= 1) flattest = &other;
+  }
+  return flattest->heightAt(u);
+}
+
+Heights SlabParts::across(const StatedLine& line) const {
+  const Segment& segment = slab_.over(line);
+  return {heightAt(segment, slab_.left), heightAt(segment, slab_.right)};
+}
+
 Heights SlabParts::clipped(const StatedLine& line) const {
-  const Heights z = slab_.across(line);
+  const Heights z = across(line);
   return {std::clamp(z.left, low_.left, high_.left), std::clamp(z.right, low_.right, high_.right)};
 }
 

@@ -9,9 +9,6 @@
 
 namespace ribwright::fuzz {
 
-// In nanometres: more than rounding a crossing moves a height, less than anybody cuts.
-inline constexpr Nm kSliver = 12;
-
 // A trapezoid of one slab.
 struct Part {
   Heights low, high;
@@ -19,9 +16,6 @@ struct Part {
   Nm middle() const { return low.sum() + high.sum(); }
   // In half square nanometres.
   Int128 area(const Slab& slab) const { return Int128(high.sum() - low.sum()) * (slab.right - slab.left); }
-  // Nothing but rounding: where lines cross, a few nanometres may come to lie between them. They go with either
-  // neighbour.
-  bool sliver() const { return high.left - low.left <= kSliver && high.right - low.right <= kSliver; }
   bool holds(const Part& other) const { return 2 * low.sum() < other.middle() && other.middle() < 2 * high.sum(); }
 };
 
@@ -50,10 +44,14 @@ class SlabParts {
   std::vector<int> tiers(std::size_t sheet, const Part& part) const;
 
  private:
+  void addSegments();
+  Heights across(const StatedLine& line) const;
+  Nm heightAt(const Segment& segment, Nm u) const;
   bool between(const StatedLine& lower, const StatedLine& upper, const Part& part) const;
 
   const RunGeometry& run_;
   Slab slab_;
+  std::vector<Segment> segments_;  // all that passes over the slab
   Heights low_, high_;
   std::vector<Heights> lines_;
 };

@@ -53,6 +53,12 @@ struct Segment {
   }
 };
 
+// Whether a is the flatter of the two.
+inline bool flatter(const Segment& a, const Segment& b) {
+  const auto rise = [](const Segment& s) { return s.z1 > s.z0 ? Int128(s.z1) - s.z0 : Int128(s.z0) - s.z1; };
+  return rise(a) * (Int128(b.u1) - b.u0) < rise(b) * (Int128(a.u1) - a.u0);
+}
+
 // u where two lines cross, rounded half to even from the sloped line's lower end when one of them is level.
 inline std::optional<Nm> crossing(const Segment& a, const Segment& b) {
   if (a.level()) return b.level() ? std::nullopt : crossing(b, a);
