@@ -135,7 +135,7 @@ class Writer {
     out_ += attribute("xml:space", "preserve") + '>' + escaped(drawnWords(text.words)) + "</text>\n";
   }
 
-  // What it belongs to, for those who style or pick: data-of="B7".
+  // What it belongs to, for those who style or pick: class="piece of-B7".
   static std::string part(const Drawing& drawing, PartIndex index) {
     if (index < 0) return {};
     const Part& part = drawing.parts[static_cast<std::size_t>(index)];

@@ -45,6 +45,7 @@ class WindowTest : public QObject {
   void aFindingLeadsToItsWall();
   void zoomKeepsWhatLiesUnderTheCursor();
   void aFittedPageStaysWholeWhenTheWindowChanges();
+  void pagesOfAWallAreTurned();
   void draggingMovesThePage();
   void anotherPaperDrawsAnew();
   void thePacketIsWritten();
@@ -178,6 +179,27 @@ void WindowTest::aFittedPageStaysWholeWhenTheWindowChanges() {
   QVERIFY(!QRectF(board()->rect()).contains(board()->pageOnScreen(0)));
   find<QAction>("fit")->trigger();
   QVERIFY(QRectF(board()->rect()).contains(board()->pageOnScreen(0)));
+}
+
+void WindowTest::pagesOfAWallAreTurned() {
+  int turned = 0;
+  for (const QString& name : samples().entryList({"*.json"})) {
+    QVERIFY(window_->openJob(samples().filePath(name)));
+    auto* walls = find<QListWidget>("walls");
+    for (int wall = 0; wall < walls->count(); ++wall) {
+      walls->setCurrentRow(wall);
+      for (int page = 0; page < board()->pageCount(); ++page) {
+        QCOMPARE(board()->currentPage(), page);
+        QVERIFY(QRectF(board()->rect()).contains(board()->pageOnScreen(page)));
+        find<QAction>("nextPage")->trigger();
+        ++turned;
+      }
+      QCOMPARE(board()->currentPage(), board()->pageCount() - 1);
+      for (int page = 0; page < board()->pageCount(); ++page) find<QAction>("previousPage")->trigger();
+      QCOMPARE(board()->currentPage(), 0);
+    }
+  }
+  QVERIFY(turned > 5);
 }
 
 void WindowTest::draggingMovesThePage() {

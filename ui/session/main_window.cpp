@@ -142,6 +142,10 @@ void MainWindow::makeActions() {
   needJob_.push_back(add(viewMenu, tr("Zoom &out"), "zoomOut", QKeySequence::ZoomOut, [this] { board_->zoomOut(); }));
   needJob_.push_back(
       add(viewMenu, tr("&Fit page"), "fit", QKeySequence(Qt::CTRL | Qt::Key_0), [this] { board_->fit(); }));
+  needJob_.push_back(add(viewMenu, tr("&Previous page"), "previousPage", QKeySequence(Qt::CTRL | Qt::Key_PageUp),
+                         [this] { board_->showPage(board_->currentPage() - 1); }));
+  needJob_.push_back(add(viewMenu, tr("&Next page"), "nextPage", QKeySequence(Qt::CTRL | Qt::Key_PageDown),
+                         [this] { board_->showPage(board_->currentPage() + 1); }));
   viewMenu->addSeparator();
   makePaperMenu(viewMenu->addMenu(tr("&Paper")));
 }
