@@ -23,7 +23,7 @@ std::vector<DrawingScale> smallScales(UnitSystem units) {
 }
 
 std::string scaleWords(const DrawingScale& scale, UnitSystem units) {
-  const std::string ratio = "1:" + std::to_string(scale.below);
+  std::string ratio = "1:" + std::to_string(scale.below);
   if (units == UnitSystem::Millimetres) return ratio;
   // 12 in / below as a fraction of an inch in lowest terms.
   std::int64_t above = 12, under = scale.below;

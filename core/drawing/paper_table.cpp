@@ -81,7 +81,8 @@ double heightOf(const PaperTable& table, double width, int first) {
   const int rows = static_cast<int>(table.rows.size()) - first;
   if (rows <= 0) return 0;
   const int across = blocksAcross(columnsOf(table, width), width);
-  return headHeight() + rowHeight() * ((rows + across - 1) / across);
+  const int down = (rows + across - 1) / across;
+  return headHeight() + rowHeight() * down;
 }
 
 int drawTable(Sketch& sketch, const PaperTable& table, const Box& room, int first) {

@@ -130,7 +130,9 @@ std::vector<std::string> wrapped(std::string_view words, double height, bool bol
   for (std::size_t at = 0; at <= words.size();) {
     const std::size_t end = std::min(words.find(' ', at), words.size());
     const std::string word(words.substr(at, end - at));
-    const std::string longer = line.empty() ? word : line + " " + word;
+    std::string longer = line;
+    if (!line.empty()) longer += ' ';
+    longer += word;
     if (!line.empty() && widthOf(longer, height, bold) > width) {
       lines.push_back(line);
       line = word;
