@@ -46,11 +46,7 @@ Box boxOf(const Line& line) {
 bool confusable(const Line& one, const Line& two) {
   if (!overlap(boxOf(one).grown(apart), boxOf(two).grown(hair))) return false;
   if (cross(one, two)) return true;
-  for (const double along : {0.25, 0.5, 0.75, 1.0}) {
-    const PaperPoint point{one.a.x + (one.b.x - one.a.x) * along, one.a.y + (one.b.y - one.a.y) * along};
-    if (distance(point, two) < apart) return true;
-  }
-  return false;
+  return std::min({distance(one.a, two), distance(one.b, two), distance(two.a, one), distance(two.b, one)}) < apart;
 }
 
 // How far a label is moved from straight above (or below) its place; nearest first.

@@ -89,3 +89,29 @@ TEST_CASE("a crowd of callouts says less, so that each stands near its place, an
   CHECK(textsStruckThrough(page).empty());
   CHECK(timesSaid(page, "x") > 4);
 }
+
+TEST_CASE("lines of callouts never cross, even where places are taken in an awkward order") {
+  Gable gable;
+  std::vector<Callout> crowd;
+  for (const double x : {60.0, 40.0, 52.0, 44.0, 56.0, 48.0, 50.0, 46.0, 54.0, 42.0, 58.0}) {
+    crowd.push_back({{label("a name of some length")}, {{x, -3}}, true, -1});
+  }
+  drawCallouts(gable.sketch, gable.view, crowd);
+  std::vector<Stroke> lines;
+  for (const Stroke& stroke : strokesOf(gable.page())) {
+    if (stroke.part < 0 && stroke.points.size() == 3) lines.push_back(stroke);
+  }
+  CHECK(lines.size() > 3);
+  const auto side = [](const PaperPoint& a, const PaperPoint& b, const PaperPoint& p) {
+    return (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
+  };
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      for (std::size_t k = 0; k < 4; ++k) {
+        const PaperPoint &a = lines[i].points[k / 2u], &b = lines[i].points[k / 2u + 1];
+        const PaperPoint &c = lines[j].points[k % 2u], &d = lines[j].points[k % 2u + 1];
+        CHECK_FALSE((side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0));
+      }
+    }
+  }
+}

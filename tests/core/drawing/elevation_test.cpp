@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <map>
+#include <set>
 
 #include "core/drawing/shown_length.h"
 #include "tests/core/drawing/drawn_jobs.h"
@@ -68,6 +70,24 @@ TEST_CASE("the frozen gable shows its 14 sheets with their blanks, its width and
   CHECK(timesSaid(page, "ridge 18' 8\"") == 1);
   CHECK(timesSaid(page, "hang left to right") == 1);
   CHECK(timesSaid(page, "start") == 1);
+}
+
+// Lip 1-1/2 in, cover 36 in, flush: sheet k + 1 begins at 36 k in from the corner, over the leg of sheet k.
+TEST_CASE("a lap shows the edge of the upper sheet, and the leg under it is hidden") {
+  const DrawnJob drawn = planned("frozen gable", frozenGable());
+  const Page page = onlyPage(elevationPages(drawn.job, drawn.plan, "A", PaperSize::Letter));
+  const double left = faceOf(page).left, inch = 25.4 / saidScale(page);
+  std::set<long> uprights;  // 1/8 in from the corner
+  for (const Stroke& stroke : strokesOf(page)) {
+    if (stroke.part < 0 || page.drawing.parts[static_cast<std::size_t>(stroke.part)].kind != Part::Kind::Piece)
+      continue;
+    if (stroke.points.size() == 2 && std::abs(stroke.points[0].x - stroke.points[1].x) < 1e-9) {
+      uprights.insert(std::lround((stroke.points[0].x - left) / inch * 8));
+    }
+  }
+  std::set<long> wanted{40 * 12 * 8};
+  for (long sheet = 0; sheet < 14; ++sheet) wanted.insert(sheet * 36 * 8);
+  CHECK(uprights == wanted);
 }
 
 TEST_CASE("a wall is drawn at the scale that its title block says") {
@@ -178,7 +198,8 @@ TEST_CASE("a long wall goes on at match lines that name each other's pages") {
   for (std::size_t i = 0; i < pictures.size(); ++i) {
     drawnWidth += faceOf(pictures[i]).width() * saidScale(pictures[i]);
     const auto match = [&](std::size_t line, std::size_t page) {
-      return timesSaid(pictures[i], "match line " + std::to_string(line) + ": continued on page " + std::to_string(page));
+      return timesSaid(pictures[i],
+                       "match line " + std::to_string(line) + ": continued on page " + std::to_string(page));
     };
     CHECK(match(i, i) == (i > 0 ? 1 : 0));
     CHECK(match(i + 1, i + 2) == (i + 1 < pictures.size() ? 1 : 0));
