@@ -36,6 +36,7 @@ class RunWork {
   RunResult work() {
     cover();
     if (takeHungSheets()) cover();
+    while (passOverBetweenHung()) cover();
     if (divide()) cover();
     return result();
   }
@@ -58,9 +59,12 @@ class RunWork {
 
   void cover() {
     face_.modules = modulesOf(rules_);
-    if (face_.modules.empty()) return;
-    face_.from = std::min(Length(), face_.modules.front().from);
-    face_.to = std::max(rules_.length, face_.modules.back().to);
+    face_.from = Length();
+    face_.to = rules_.length;
+    for (const RunModule& module : face_.modules) {
+      face_.from = std::min(face_.from, module.from);
+      face_.to = std::max(face_.to, module.to);
+    }
     face_.strips = legStrips(face_.modules, straight_);
     face_.notHung.clear();
     countLaps();
@@ -95,21 +99,45 @@ class RunWork {
     leaveOutNeedless();
   }
 
-  // Measured leading edges belong to sheets by hanging number; modules lost in an opening have none.
+  // Measured leading edges belong to sheets by hanging number; modules lost in an opening have none. Between two sheets
+  // of consecutive numbers that hang nothing comes.
   bool takeHungSheets() {
-    int number = task_.firstNumber, found = 0;
+    int number = task_.firstNumber, lastHung = -1;
     std::vector<bool> holds(face_.modules.size(), false);
     for (const SheetCells& sheet : cells_.sheets) holds[static_cast<std::size_t>(sheet.module)] = true;
+    std::set<int> lost;
     for (std::size_t k = 0; k < holds.size(); ++k) {
-      if (!holds[k]) continue;
-      for (const HungSheet& hung : task_.job->facts.hung) {
-        if (hung.mark != task_.wall->letter + std::to_string(number)) continue;
-        rules_.leadingEdges[static_cast<int>(k)] = task_.frame.toHanging(hung.leadingEdge);
-        ++found;
+      if (!holds[k]) {
+        lost.insert(static_cast<int>(k));
+        continue;
       }
+      const auto edge = hungEdge(number);
+      if (edge) rules_.leadingEdges[static_cast<int>(k)] = *edge;
+      if (edge && lastHung == number - 1) between_.insert(lost.begin(), lost.end());
+      if (edge) lastHung = number;
+      lost.clear();
       ++number;
     }
-    return found > 0;
+    return !rules_.leadingEdges.empty();
+  }
+
+  // True when a sheet would come between two that hang and follow each other.
+  bool passOverBetweenHung() {
+    bool found = false;
+    for (const SheetCells& sheet : cells_.sheets) {
+      const int place = face_.modules[static_cast<std::size_t>(sheet.module)].place;
+      if (between_.contains(place)) found = rules_.passedOver.insert(place).second || found;
+    }
+    return found;
+  }
+
+  // t of the measured leading edge of the sheet of this number.
+  std::optional<Length> hungEdge(int number) const {
+    const std::string mark = task_.wall->letter + std::to_string(number);
+    for (const HungSheet& hung : task_.job->facts.hung) {
+      if (hung.mark == mark) return task_.frame.toHanging(hung.leadingEdge);
+    }
+    return std::nullopt;
   }
 
   Length longestPiece() const { return longestOrder(task_.profile->lengths) - blank_.allowance; }
@@ -195,15 +223,16 @@ class RunWork {
     run.uncovered = cells_.uncovered;
     result.pieces.reserve(cells_.sheets.size() + 2 * task_.cuts->size());
     run.modules.reserve(face_.modules.size());
-    int lastModule = -1;
-    for (const SheetCells& sheet : cells_.sheets) {
-      if (sheet.module != lastModule)
-        run.modules.push_back(moduleOf(static_cast<std::size_t>(sheet.module), run.modules.size()));
-      lastModule = sheet.module;
-      const RunModule& module = face_.modules[static_cast<std::size_t>(sheet.module)];
-      for (Piece& piece : piecesOf(sheet, module, frame, blank_)) {
-        piece.module = static_cast<int>(run.modules.size()) - 1;
-        result.pieces.push_back(std::move(piece));
+    auto sheet = cells_.sheets.begin();
+    for (std::size_t k = 0; k < face_.modules.size(); ++k) {
+      const bool holds = sheet != cells_.sheets.end() && sheet->module == static_cast<int>(k);
+      if (!holds && !face_.modules[k].hung) continue;  // a sheet that hangs keeps its place and its number
+      run.modules.push_back(moduleOf(k, run.modules.size()));
+      for (; sheet != cells_.sheets.end() && sheet->module == static_cast<int>(k); ++sheet) {
+        for (Piece& piece : piecesOf(*sheet, face_.modules[k], frame, blank_)) {
+          piece.module = static_cast<int>(run.modules.size()) - 1;
+          result.pieces.push_back(std::move(piece));
+        }
       }
     }
     return result;
@@ -235,6 +264,7 @@ class RunWork {
   BlankRules blank_;
   std::vector<StraightCut> straight_;
   std::set<int> tooLong_;
+  std::set<int> between_;  // modules lost in an opening between two sheets that hang and follow each other
   RunCells cells_;
 };
 

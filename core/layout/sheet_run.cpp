@@ -24,14 +24,19 @@ std::vector<RunModule> modulesOf(const RunRules& rules) {
   // Where the first full module's starting edge stands off the corner, a ripped one comes before it.
   Length line = rules.offset - rules.over > Length() ? rules.offset - rules.cover : rules.offset;
   Length covered = Length::nanometres(-1);
-  for (int n = 0; covered < rules.length; ++n) {
+  const auto moreHang = [&](int n) { return rules.leadingEdges.lower_bound(n) != rules.leadingEdges.end(); };
+  for (int n = 0; covered < rules.length || moreHang(n); ++n) {
+    if (rules.passedOver.contains(n)) continue;
     RunModule module = moduleAt(rules, line);
     if (const auto measured = rules.leadingEdges.find(n); measured != rules.leadingEdges.end()) {
-      const Length edge = std::min(measured->second, rules.length + rules.reachEnd + rules.cover);
-      module = moduleAt(rules, edge - rules.under - rules.cover);
+      module = moduleAt(rules, measured->second - rules.under - rules.cover);
       module.hung = true;
     }
-    if (module.to <= covered) break;  // a measurement that does not go forward ends the run
+    module.place = n;
+    // A measurement that does not go forward, or lies beyond the wall, ends the run.
+    const bool forward = modules.empty() || module.wholeTo > modules.back().wholeTo;
+    const bool addsNothing = module.to <= covered && !module.hung;
+    if (!forward || addsNothing || module.from >= module.to) break;
     covered = module.to;
     line = module.lead;
     modules.push_back(module);

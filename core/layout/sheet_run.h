@@ -6,6 +6,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <vector>
 
 #include "core/units/length.h"
@@ -19,6 +20,8 @@ struct RunRules {
   Length offset;                // of the first module line, 0 <= offset < cover
   std::map<int, Length>
       leadingEdges;  // measured t of the leading metal edge of the n-th hung sheet of the run (0, 1 ...)
+  // Places in the run where none hangs, since the sheets beside them hang and follow each other.
+  std::set<int> passedOver;
 };
 
 struct RunModule {
@@ -26,6 +29,7 @@ struct RunModule {
   Length from, to;            // t of its metal, cut to the wall and its reach
   Length wholeFrom, wholeTo;  // t of its metal before that
   bool hung = false;
+  int place = 0;  // 0, 1 ... in the run, those passed over counted
 };
 
 std::vector<RunModule> modulesOf(const RunRules& rules);

@@ -79,7 +79,7 @@ class RunCheck {
   void walk() {
     ModuleWalk walk(wall_.job, wall_.wall, stated_, nm(run_.offset));
     std::size_t next = 0;
-    while (walk.goesOn()) {
+    while (walk.goesOn(number_)) {
       const StatedModule own = walk.module(number_);
       if (next < run_.modules.size() && nm(run_.modules[next].startLine) == stated_.along.u(own.line)) {
         compare(own, run_.modules[next++]);
@@ -123,7 +123,8 @@ class RunCheck {
       const bool same = &wall_.layout.runs[static_cast<std::size_t>(piece.run)] == &run_ && piece.module == index;
       if (same) numbers.insert(piece.tier);
     }
-    complaints_.check(module.tiered || numbers == std::set<int>{0}, "tiers in an undivided sheet");
+    const bool nothingLeft = numbers.empty() && module.hung;
+    complaints_.check(module.tiered || nothingLeft || numbers == std::set<int>{0}, "tiers in an undivided sheet");
     std::vector<Tier> tiers;
     for (const int number : numbers) {
       if (!complaints_.check(number <= static_cast<int>(run_.lapEnds.size()), "a tier above the last end lap")) break;

@@ -121,6 +121,7 @@ ModuleWalk::ModuleWalk(const Job& job, const Wall& wall, const StatedRun& run, N
     : job_(job), wall_(wall), run_(run), profile_(*profileOf(job, wall, run.band)) {
   line_ = offset <= nm(profile_.over) ? offset : offset - nm(profile_.cover);
   reached_ = 0;
+  leading_ = -nm(profile_.metalWidth());
 }
 
 StatedModule ModuleWalk::module(int number) const {
@@ -144,9 +145,17 @@ StatedModule ModuleWalk::module(int number) const {
   return module;
 }
 
+bool ModuleWalk::goesOn(int number) const {
+  const Nm width = run_.along.width();
+  if (reached_ < width) return true;
+  const StatedModule next = module(number);
+  return next.hung && next.next + nm(profile_.under) > leading_ && next.starting < width + run_.reachAtEnd;
+}
+
 void ModuleWalk::take(const StatedModule& module) {
   line_ = module.next;
   reached_ = module.leading;
+  leading_ = module.next + nm(profile_.under);
 }
 
 }  // namespace ribwright::fuzz

@@ -49,8 +49,8 @@ bool isCandidate(const Job& job, const Wall& wall, const StatedFace& face, const
 class ModuleWalk {
  public:
   ModuleWalk(const Job& job, const Wall& wall, const StatedRun& run, Nm offset);
-  // False when the sheets so far reach the end of the run.
-  bool goesOn() const { return reached_ < run_.along.width(); }
+  // False when the sheets so far reach the end of the run, and the next one does not hang there already.
+  bool goesOn(int number) const;
   StatedModule module(int number) const;
   void take(const StatedModule& module);
 
@@ -61,6 +61,7 @@ class ModuleWalk {
   const Profile& profile_;
   Nm line_;
   Nm reached_;
+  Nm leading_;  // of the last one, before it was cut to the wall
 };
 
 }  // namespace ribwright::fuzz

@@ -153,3 +153,31 @@ TEST_CASE("a gap between hung sheets is seen") {
   job.facts.hung = {{"A1", Length::inches(38), "", ""}, {"A2", Length::inches(80), "", ""}};
   CHECK(layout(job).runs[0].uncovered > Area());
 }
+
+TEST_CASE("a measurement off the wall leaves the face open, and nothing is made up") {
+  Job job = examples::freeWall(Length::feet(30));
+  job.facts.hung = {{"A1", Length::feet(300), "", ""}};
+  const WallLayout laid = layout(job);
+  CHECK(laid.pieces.empty());
+  CHECK(laid.runs[0].uncovered == laid.runs[0].net);
+  CHECK(laid.runs[0].net == Length::feet(30) * Length::feet(12, 1, 48));
+}
+
+TEST_CASE("between two hung sheets of consecutive numbers nothing comes, and numbers stay") {
+  Job job = examples::freeWall(Length::feet(40));
+  Opening door;
+  door.id = "D1";
+  door.width = Length::feet(12);
+  door.height = Length::feet(14);
+  door.place.distance = Length::feet(9);
+  job.walls[0].openings = {door};
+  // Sheets inside the door, floor to top, have no number: A3 stands before it, A4 behind it.
+  const WallLayout planned = layout(job);
+  const Module& behind = planned.runs[0].modules[3];
+  job.facts.hung = {{"A3", planned.runs[0].modules[2].metalRight - Length::inches(4), "", ""},
+                    {"A4", behind.metalRight, "", ""}};
+  const WallLayout laid = layout(job);
+  REQUIRE(laid.runs[0].modules.size() >= 4);
+  CHECK(laid.runs[0].modules[3].number == 4);
+  CHECK(laid.runs[0].modules[3].metalRight == behind.metalRight);
+}

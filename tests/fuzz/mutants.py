@@ -1,0 +1,86 @@
+#!/usr/bin/python3
+"""Breaks one rule of the trade at a time and shows that the tests see it.
+
+    tests/fuzz/mutants.py [NAME ...]
+
+Each mutant is one change of the layout's source, made in a copy of the tree; the tests of layout, checks and plan and the
+properties over random buildings are built and run against it. A mutant that no test fails on is an error (exit 1).
+"""
+import pathlib
+import shutil
+import subprocess
+import sys
+import tempfile
+
+# name, file, what stands there (exactly once), what the mutant says instead
+MUTANTS = [
+    ("lip forgotten", "core/layout/sheet_run.cpp", "module.wholeFrom = line - rules.over;", "module.wholeFrom = line;"),
+    ("leg forgotten", "core/layout/sheet_run.cpp", "module.wholeTo = module.lead + rules.under;", "module.wholeTo = module.lead;"),
+    ("ties rounded up", "core/units/length.h", "(twice == below && quotient % 2 != 0)", "twice == below"),
+    ("slope measured from the left", "core/layout/height_line.cpp", "const FaceVertex& low = a.z < b.z ? a : b;\n  const FaceVertex& high = a.z < b.z ? b : a;",
+     "const FaceVertex& low = a;\n  const FaceVertex& high = b;"),
+    ("jamb clearance inward", "core/layout/cut_regions.cpp", "left - jamb, right + jamb", "left + jamb, right - jamb"),
+    ("door stops at the concrete", "core/layout/cut_regions.cpp", "cut.reachesFloor = opening.sill <= face.concrete.highest(left, right);",
+     "cut.reachesFloor = false;"),
+    ("both legs cut away", "core/layout/legs.cpp", "if (!bare) strips.push_back(candidate);", "(void)bare;\n    strips.push_back(candidate);"),
+    ("no leg cut away", "core/layout/run_layout.cpp", "face_.strips = legStrips(face_.modules, straight_);", "face_.strips.clear();"),
+    ("start where the wind comes from", "core/layout/hang_direction.cpp", "Angle::degrees(180).microdegrees", "Angle::degrees(0).microdegrees"),
+    ("work away from the sight point", "core/layout/hang_direction.cpp", "if (fartherLeft * 100 > tie) return Hand::LeftToRight;\n  if (fartherLeft * 100 < -tie) return Hand::RightToLeft;",
+     "if (fartherLeft * 100 > tie) return Hand::RightToLeft;\n  if (fartherLeft * 100 < -tie) return Hand::LeftToRight;"),
+    ("blank without the increment", "core/layout/pieces.cpp", "roundUp(piece.top - piece.bottom + allowance, rules.increment)",
+     "piece.top - piece.bottom + allowance"),
+    ("one full sheet too many between equal rips", "core/layout/start_offset.cpp", "wholeTimes(length, cover) - 1)", "wholeTimes(length, cover))"),
+    ("hung edge taken for the module line", "core/layout/sheet_run.cpp", "edge - rules.under - rules.cover", "edge - rules.cover"),
+    ("upper sheet ends on the row", "core/layout/end_laps.cpp", "const Length end = row - laps.endBelowRow;", "const Length end = row;"),
+    ("sheets of a run numbered from the corner they end at", "core/layout/lay_out_wall.cpp", "rightward ? i : limits.size() - 2 - i", "i"),
+]
+PROGRAMS = ["test_layout", "test_checks", "test_plan", "test_fuzz"]
+
+
+def run(words, **more):
+    return subprocess.run(words, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, **more)
+
+
+def failing(build):
+    """The first program that fails on this tree, or None."""
+    for program in PROGRAMS:
+        done = run([str(build / "tests" / program), "--abort"])
+        if done.returncode != 0:
+            case = [line for line in done.stdout.splitlines() if line.strip()]
+            at = next((i for i, line in enumerate(case) if line.startswith("----")), -1)
+            return program + ": " + (case[at + 1].strip() if at >= 0 else case[-1])
+    return None
+
+
+def main():
+    source = pathlib.Path(__file__).resolve().parents[2]
+    chosen = [m for m in MUTANTS if not sys.argv[1:] or m[0] in sys.argv[1:]]
+    survivors = 0
+    with tempfile.TemporaryDirectory() as folder:
+        tree, build = pathlib.Path(folder, "tree"), pathlib.Path(folder, "build")
+        shutil.copytree(source, tree, ignore=shutil.ignore_patterns(".git", ".build"))
+        run(["cmake", "-S", str(tree), "-B", str(build), "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release", "-DRIBWRIGHT_WINDOW=OFF",
+             "-DRIBWRIGHT_BENCH=OFF"], check=True)
+        for name, file, there, instead in [("as it is", None, None, None)] + chosen:
+            if file:
+                path = tree / file
+                text = path.read_text()
+                if text.count(there) != 1:
+                    sys.exit(f"mutant '{name}': {file} holds that text {text.count(there)} times; mend the list")
+                path.write_text(text.replace(there, instead))
+            built = run(["ninja", "-C", str(build)] + PROGRAMS)
+            if built.returncode != 0:
+                sys.exit(f"mutant '{name}' does not build:\n{built.stdout[-3000:]}")
+            seen = failing(build)
+            if file:
+                path.write_text(text)
+                print(f"{'caught  ' if seen else 'SURVIVED'}  {name}" + (f"  ({seen})" if seen else ""), flush=True)
+                survivors += seen is None
+            elif seen:
+                sys.exit(f"the tests fail before any mutant: {seen}")
+    print(f"{len(chosen) - survivors} of {len(chosen)} mutants caught")
+    return 1 if survivors else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
