@@ -1,4 +1,4 @@
-// What follows from a profile's cross-section polyline (trade.md 4): ribs, flats, developed width, and whether it may
+// What follows from a profile's cross-section polyline: ribs, flats, developed width, and whether it may
 // be turned.
 //
 // Units and shapes: x and y as in profile.h. Everything is exact but the developed width, which is a sum of roots.

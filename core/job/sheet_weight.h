@@ -15,7 +15,7 @@ double steelKilogramsPerSquareMetre(Length thickness);
 // From pounds a square foot to kg/m2 (1 lb = 0.45359237 kg: Federal Register, 1 July 1959).
 double kilogramsPerSquareMetre(double poundsPerSquareFoot);
 
-// A full-width sheet, in kg: developed width x length x (base thickness x 7850 kg/m3 + coating) (trade.md 9).
+// A full-width sheet, in kg: developed width x length x (base thickness x 7850 kg/m3 + coating).
 // `developedWidth` in mm as sectionOf gives it; `thickness` of the base steel, which a band may state other than the
 // profile does.
 double sheetKilograms(double developedWidth, Length length, Length thickness, int coatingGramsPerSquareMetre);

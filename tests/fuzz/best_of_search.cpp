@@ -1,5 +1,5 @@
-// trade.md 5, best of search: ranked by stops, seams near jambs, narrow rips, sheets ... On a plain level wall there
-// are no jambs, and nothing makes one start wronger than another: so first come the narrow rips, then the sheets.
+// The trade's rules, best of search: ranked by stops, seams near jambs, narrow rips, sheets ... On a plain level wall
+// there are no jambs, and nothing makes one start wronger than another: so first come the narrow rips, then the sheets.
 #include <algorithm>
 #include <catch2/catch.hpp>
 
@@ -16,7 +16,7 @@ struct Hung {
   Length narrowest;  // of its first and last sheet, metal to metal
 };
 
-// The sheets of a plain wall from an offset: trade.md 5 in a few lines.
+// The sheets of a plain wall from an offset: the trade's rules in a few lines.
 Hung hungFrom(Length offset, const Profile& profile, Length width) {
   Length line = offset <= profile.over ? offset : offset - profile.cover;
   const Length firstEnd = line + profile.cover + profile.under;

@@ -1,5 +1,5 @@
-// trade.md 6: end laps where a sheet would be too long, nowhere else. trade.md 9: order lines hold every piece once,
-// and are long enough.
+// The trade's rules: end laps where a sheet would be too long, nowhere else. The trade's rules: order lines hold every
+// piece once, and are long enough.
 #include <algorithm>
 #include <map>
 

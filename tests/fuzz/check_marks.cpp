@@ -1,4 +1,5 @@
-// trade.md 6: position mark = wall letter + hanging number, .1 .2 from the bottom where a sheet is in several pieces.
+// The trade's rules: position mark = wall letter + hanging number, .1 .2 from the bottom where a sheet is in several
+// pieces.
 #include <algorithm>
 #include <map>
 #include <set>

@@ -1,4 +1,4 @@
-// trade.md 5: runs, starts, modules and their metal; the hanging numbers of trade.md 6.
+// The trade's rules: runs, starts, modules and their metal; the hanging numbers of the trade's rules.
 #include <algorithm>
 #include <set>
 

@@ -1,4 +1,4 @@
-// trade.md 6: what is said of each piece, taken from its cells alone.
+// The trade's rules: what is said of each piece, taken from its cells alone.
 #include <algorithm>
 #include <cstdlib>
 

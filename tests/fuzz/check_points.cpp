@@ -1,4 +1,4 @@
-// Point by point: on the face, in no cut region and under the sheets that trade.md 5 and 6 put there, judged against
+// Point by point: on the face, in no cut region and under the sheets that the trade's rules put there, judged against
 // lines that nobody rounded; and found by the outlines of the pieces. Points keep off the one nanometre where rounding
 // may decide.
 #include <algorithm>

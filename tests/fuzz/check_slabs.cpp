@@ -1,6 +1,6 @@
 // The face of a run cut into upright slabs at every break, each slab into parts at every line that crosses it. In each
-// part the sheets that trade.md wants are held against the cells that the layout gives, and the areas are summed
-// exactly.
+// part the sheets that the trade's rules want are held against the cells that the layout gives, and the areas are
+// summed exactly.
 #include <algorithm>
 #include <map>
 
@@ -157,7 +157,7 @@ class SlabCheck {
 
   bool hangs(std::size_t sheet) const { return layout_.runs[static_cast<std::size_t>(index_)].modules[sheet].hung; }
 
-  // trade.md 5: a module whose metal adds no uncovered face is not hung; one that hangs already is a fact.
+  // The trade's rules: a module whose metal adds no uncovered face is not hung; one that hangs already is a fact.
   void checkNothingIdle() {
     for (std::size_t i = 0; i < sheetAdds_.size(); ++i) {
       complaints_.check(sheetAdds_[i] || hangs(i), "sheet " + std::to_string(i) + " of the run adds no uncovered face");

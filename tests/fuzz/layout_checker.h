@@ -1,4 +1,4 @@
-// The independent proof of a layout. It reads trade.md's rules from the job, and from the plan nothing but the
+// The independent proof of a layout. It reads the trade's rules from the job, and from the plan nothing but the
 // resulting structs; it calls nothing of core/layout. Heights and areas are exact integers, points are judged against
 // unrounded lines.
 #pragma once
@@ -27,19 +27,19 @@ struct CheckedWall {
 
 CheckedWall readWall(const Job& job, const Wall& wall, const WallLayout& layout, Complaints& complaints);
 
-// The face, the hand and the cut regions of trade.md 2, 3, 6.
+// The face, the hand and the cut regions of the trade's rules.
 void checkStatement(const CheckedWall& wall, Complaints& complaints);
-// Modules, starts, hanging numbers: trade.md 5. Fills wall.runs.
+// Modules, starts, hanging numbers: the trade's rules. Fills wall.runs.
 void checkModules(CheckedWall& wall, Complaints& complaints);
-// Cells and the exact account, upright slab by slab: trade.md 6.
+// Cells and the exact account, upright slab by slab: the trade's rules.
 void checkSlabs(const CheckedWall& wall, std::size_t run, Complaints& complaints);
-// Connection, extents, flags, blank: trade.md 6.
+// Connection, extents, flags, blank: the trade's rules.
 void checkPieces(const CheckedWall& wall, Complaints& complaints);
-// Hanging order and marks: trade.md 6.
+// Hanging order and marks: the trade's rules.
 void checkMarks(const CheckedWall& wall, Complaints& complaints);
-// End laps where a sheet would be too long: trade.md 6.
+// End laps where a sheet would be too long: the trade's rules.
 void checkEndLaps(const CheckedWall& wall, Complaints& complaints);
-// Every piece ordered once, long enough, as its band's sheet: trade.md 9.
+// Every piece ordered once, long enough, as its band's sheet: the trade's rules.
 void checkOrder(const Job& job, const Plan& plan, Complaints& complaints);
 // Closed, clockwise, simple, no vertex on a straight side, area of the cells.
 void checkRings(const CheckedWall& wall, Complaints& complaints);

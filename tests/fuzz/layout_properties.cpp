@@ -44,7 +44,7 @@ std::string unlike(const WallLayout& a, const WallLayout& b) {
 
 }  // namespace
 
-// trade.md 2 to 6
+// The trade's rules
 TEST_CASE("Two thousand random buildings are laid out as the trade model says") {
   Report report;
   for (int i = 0; i < 2000; ++i) {
@@ -55,7 +55,7 @@ TEST_CASE("Two thousand random buildings are laid out as the trade model says") 
   }
 }
 
-// trade.md 5: hung sheets are facts: the run goes on from the last one's measured leading edge
+// The trade's rules: hung sheets are facts: the run goes on from the last one's measured leading edge
 TEST_CASE("Runs go on from hung sheets as the trade model says") {
   Report report;
   for (int i = 0; i < 2000; ++i) {
@@ -67,7 +67,7 @@ TEST_CASE("Runs go on from hung sheets as the trade model says") {
   }
 }
 
-// trade.md 6: marks of hung sheets never change
+// The trade's rules: marks of hung sheets never change
 TEST_CASE("Sheets that hang just where they should change nothing") {
   Report report;
   for (int i = 0; i < 700; ++i) {
@@ -84,7 +84,7 @@ TEST_CASE("Sheets that hang just where they should change nothing") {
   }
 }
 
-// trade.md 2: heights on a slope are measured from its lower end, so that a mirror changes nothing
+// The trade's rules: heights on a slope are measured from its lower end, so that a mirror changes nothing
 TEST_CASE("A wall in a mirror is laid out in a mirror") {
   Report report;
   bool enough = false;
@@ -98,7 +98,7 @@ TEST_CASE("A wall in a mirror is laid out in a mirror") {
   }
 }
 
-// architecture.md rule 2: a wall's layout reads the wall, wherever it stands
+// The house's rules: a wall's layout reads the wall, wherever it stands
 TEST_CASE("A wall of a building is laid out as the same wall stated free") {
   Report report;
   bool enough = false;
@@ -145,7 +145,7 @@ TEST_CASE("A building moved in its plan is laid out the same") {
   }
 }
 
-// architecture.md rule 2
+// The house's rules
 TEST_CASE("A job planned twice gives one plan") {
   Report report;
   for (int i = 0; i < 300; ++i) {
@@ -155,7 +155,7 @@ TEST_CASE("A job planned twice gives one plan") {
   }
 }
 
-// architecture.md rule 2
+// The house's rules
 TEST_CASE("An edited job planned from the plan before is the job planned anew") {
   Report report;
   for (int i = 0; i < 700; ++i) {

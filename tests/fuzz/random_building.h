@@ -1,5 +1,5 @@
 // Random buildings that have a meaning, though not always a good one: every roof, base, top, start, band, joint, end
-// lap and opening that trade.md knows, on sixteenths of an inch, whole millimetres and awkward nanometres.
+// lap and opening that the trade's rules know, on sixteenths of an inch, whole millimetres and awkward nanometres.
 #pragma once
 
 #include <cstdint>

@@ -1,4 +1,4 @@
-// One run as trade.md 5 and 6 describe it, ready to be asked what covers a place: face, cuts, sheets, legs cut away,
+// One run as the trade's rules describe it, ready to be asked what covers a place: face, cuts, sheets, legs cut away,
 // end laps.
 #pragma once
 

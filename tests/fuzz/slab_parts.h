@@ -1,4 +1,4 @@
-// An upright slab of a run's face between two breaks, divided by every line that crosses it, and what trade.md 5 and 6
+// An upright slab of a run's face between two breaks, divided by every line that crosses it, and what the trade's rules
 // want in each part. At a break where two lines cross, each takes its own rounded height there, clipped to the face.
 #pragma once
 

@@ -1,4 +1,4 @@
-// trade.md 6: what no sheet may cover.
+// The trade's rules: what no sheet may cover.
 #include <algorithm>
 #include <cmath>
 #include <numbers>

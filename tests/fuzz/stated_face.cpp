@@ -1,4 +1,4 @@
-// trade.md 1 and 2: the line of the steel, the top and the bottom of the sheets.
+// The trade's rules: the line of the steel, the top and the bottom of the sheets.
 #include <algorithm>
 
 #include "tests/fuzz/stated_wall.h"

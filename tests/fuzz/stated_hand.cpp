@@ -1,4 +1,4 @@
-// trade.md 3: which way the laps face.
+// The trade's rules: which way the laps face.
 #include <cmath>
 #include <numbers>
 

@@ -1,4 +1,4 @@
-// Lines of heights as trade.md 1 and 2 define them, in exact integers: this is the checker's own, nothing of
+// Lines of heights as the trade's rules define them, in exact integers: this is the checker's own, nothing of
 // core/layout.
 //
 // Unit: nanometres. Products go through 128 bits.
@@ -32,7 +32,7 @@ struct Segment {
   Nm u0 = 0, z0 = 0, u1 = 1, z1 = 0;
 
   bool level() const { return z0 == z1; }
-  // trade.md 2, measured from the lower end; goes straight on beyond both ends.
+  // The trade's rules, measured from the lower end; goes straight on beyond both ends.
   Nm heightAt(Nm u) const {
     if (level()) return z0;
     const bool rising = z1 > z0;

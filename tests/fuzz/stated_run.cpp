@@ -17,8 +17,8 @@ const Start& startOf(const Wall& wall, const StatedRun& run) {
   return band.start ? *band.start : wall.start;
 }
 
-// trade.md 5: lip and leg both end under the jamb trim, beyond the cut. At the jamb nearer the start the later sheet
-// starts on the cut line; at the far jamb the earlier sheet ends on it.
+// The trade's rules: lip and leg both end under the jamb trim, beyond the cut. At the jamb nearer the start the later
+// sheet starts on the cut line; at the far jamb the earlier sheet ends on it.
 std::optional<Nm> seamAtJamb(const Start& start, const std::vector<StatedCut>& cuts, const StatedRun& run,
                              const Profile& profile) {
   const auto cut = std::find_if(cuts.begin(), cuts.end(),

@@ -1,4 +1,4 @@
-// What trade.md 5 says of one run: its limits, its start, its modules and the metal of each.
+// What the trade's rules say of one run: its limits, its start, its modules and the metal of each.
 #pragma once
 
 #include <optional>
@@ -37,7 +37,8 @@ const Profile* profileOf(const Job& job, const Wall& wall, int band);
 // In hanging order from joint to joint, and there the lowest band first.
 std::vector<StatedRun> statedRuns(const Wall& wall, const StatedFace& face, Hand hand);
 
-// The offset that the start rule gives; absent where trade.md leaves a choice (best of search, no ridge on the wall
+// The offset that the start rule gives; absent where the trade's rules leave a choice (best of search, no ridge on the
+// wall
 // ...).
 std::optional<Nm> statedOffset(const Job& job, const Wall& wall, const StatedFace& face,
                                const std::vector<StatedCut>& cuts, const StatedRun& run);

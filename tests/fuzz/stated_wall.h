@@ -1,4 +1,4 @@
-// What trade.md 1, 2, 3 and 6 say of a wall before any sheet: its face, its cut regions, the hand it hangs by.
+// What the trade's rules say of a wall before any sheet: its face, its cut regions, the hand it hangs by.
 #pragma once
 
 #include <optional>

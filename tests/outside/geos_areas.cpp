@@ -167,7 +167,7 @@ void checkWall(const WallLayout& layout) {
 
 }  // namespace
 
-// trade.md 6: pieces = net face + laps, net face = face - union of cut regions
+// The trade's rules: pieces = net face + laps, net face = face - union of cut regions
 TEST_CASE("GEOS finds the areas of the sample jobs' pieces, and nothing uncovered or in an opening") {
   int jobs = 0;
   for (const auto& entry : std::filesystem::directory_iterator(std::filesystem::path(RIBWRIGHT_ROOT) / "sample-jobs")) {

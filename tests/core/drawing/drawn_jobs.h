@@ -18,7 +18,7 @@ struct DrawnJob {
 Profile ribbedSheet();     // 36 in cover, lip 1-1/2 in, leg 3/4 in
 Profile trapezoidSheet();  // 1000 mm cover
 
-// The frozen gable of trade.md 12: 40 ft, eave 12 ft, 4:12.
+// The frozen gable: 40 ft, eave 12 ft, 4:12.
 Job frozenGable();
 // Front of a shop, 60 ft x 12 ft, with three doors, windows and pipes close to seams and corners.
 Job busyFront();

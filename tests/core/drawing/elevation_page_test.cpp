@@ -48,7 +48,7 @@ TEST_CASE("nothing lies beyond the frame, which keeps 10 mm from the paper's edg
   onEveryPage([](const Page& page) { CHECK(beyondFrame(page) == none); });
 }
 
-// screens.md: nothing under 2.5 mm, strokes at least 0.35 mm.
+// The rules of paper and screen: nothing under 2.5 mm, strokes at least 0.35 mm.
 TEST_CASE("no text is smaller than 2.5 mm and no line thinner than 0.35 mm") {
   onEveryPage([](const Page& page) { CHECK(tooSmall(page) == none); });
 }

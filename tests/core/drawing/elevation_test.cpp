@@ -56,7 +56,7 @@ std::map<std::string, int> marksOf(const std::vector<Page>& pages) {
 
 }  // namespace
 
-// trade.md 12: blanks of sheet 1: 158-1/2, 6: 218-1/2, 7: 226, 8: 222, 14: 150 in.
+// The trade's rules: blanks of sheet 1: 158-1/2, 6: 218-1/2, 7: 226, 8: 222, 14: 150 in.
 TEST_CASE("the frozen gable shows its 14 sheets with their blanks, its width and its heights") {
   const DrawnJob drawn = planned("frozen gable", frozenGable());
   const Page page = onlyPage(elevationPages(drawn.job, drawn.plan, "A", PaperSize::Letter));

@@ -90,7 +90,7 @@ inline std::vector<std::string> beyondFrame(const Page& page) {
   return found;
 }
 
-// screens.md: no text under 2.5 mm, no line under 0.35 mm.
+// The rules of paper and screen: no text under 2.5 mm, no line under 0.35 mm.
 inline std::vector<std::string> tooSmall(const Page& page) {
   std::vector<std::string> found;
   for (const Text& text : textsOf(page)) {

@@ -75,7 +75,7 @@ TEST_CASE("bare numbers of a slope are in the job's units, wherever those stand 
   CHECK(slopeIn("feet and inches") == Slope{Slope::As::RisePerRun, Length::inches(150), Length::inches(250), {}});
 }
 
-// architecture.md, trade.md 11: what an edit can bring about loads, saves and is found.
+// The house's and the trade's rules: what an edit can bring about loads, saves and is found.
 TEST_CASE("what an edit can bring about is read") {
   const std::vector<std::string> texts = {
       // an opening off the wall, above it, over another

@@ -5,7 +5,7 @@
 namespace ribwright {
 namespace {
 
-// trade.md 4: the metal's width is lip + cover + leg.
+// The trade's rules: the metal's width is lip + cover + leg.
 TEST_CASE("A sheet is as wide as lip, cover and leg together, and as deep as its highest rib") {
   const Section section = sectionOf(oneRib());
   CHECK(section.cover == inch(12));

@@ -205,7 +205,7 @@ TEST_CASE("Which shipped sheets may be turned end for end") {
   }
 }
 
-// trade.md 12: cover 36 in, lip 1-1/2, leg 3/4, increment 1/2 in.
+// The trade's rules: cover 36 in, lip 1-1/2, leg 3/4, increment 1/2 in.
 TEST_CASE("The frozen example's sheet ships") {
   const auto& profiles = shippedProfiles();
   const auto profile =

@@ -7,7 +7,7 @@
 namespace ribwright {
 namespace {
 
-// trade.md 4: turnable when the cross-section equals its own mirror image about the metal's middle.
+// The trade's rules: turnable when the cross-section equals its own mirror image about the metal's middle.
 TEST_CASE("A sheet with both edges alike may be turned end for end; one with lip and leg unlike may not") {
   CHECK(sectionOf(twoEdgesAlike()).turnable);
   CHECK_FALSE(sectionOf(oneRib()).turnable);

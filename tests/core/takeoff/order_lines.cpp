@@ -14,7 +14,7 @@ std::vector<Length> lengthsOf(const SheetOrder& order) {
   return lengths;
 }
 
-// outputs.md: area = cover x length x quantity.
+// The tables' contract: area = cover x length x quantity.
 TEST_CASE("Sheets of one length are one line, with the longest first") {
   const Job job = jobOf({{"A", "sand"}});
   WallLayout wall = wallOf("A", 4);
@@ -33,8 +33,8 @@ TEST_CASE("Sheets of one length are one line, with the longest first") {
   CHECK(line.coverArea == Length::feet(3) * Length::feet(20));  // 3 ft x 10 ft x 2
 }
 
-// trade.md 9: weight = developed width x base thickness x 7850 kg/m3 + coating. 40 in x 10 ft x (0.5 mm x 7850 + 0.275)
-// kg/m2 = 1.016 m x 3.048 m x 4.2 kg/m2 = 13.006 kg a sheet.
+// The trade's rules: weight = developed width x base thickness x 7850 kg/m3 + coating. 40 in x 10 ft x (0.5 mm x 7850 +
+// 0.275) kg/m2 = 1.016 m x 3.048 m x 4.2 kg/m2 = 13.006 kg a sheet.
 TEST_CASE("A line weighs its sheets by developed width, base thickness and coating") {
   Job job = jobOf({{"A", "sand"}});
   WallLayout wall = wallOf("A", 3);
@@ -91,7 +91,7 @@ TEST_CASE("Marks stand in hanging order, over the walls in the order they are gi
   CHECK(sheetOrder(job, {&b, &a}).lines.front().marks == std::vector<std::string>{"B1", "B2", "A1", "A2"});
 }
 
-// trade.md 4: single modules may be translucent: own order line.
+// The trade's rules: single modules may be translucent: own order line.
 TEST_CASE("Translucent sheets have a line of their own, without colour or weight, whatever they hang among") {
   const Job job = jobOf({{"A", "sand"}, {"B", "white"}});
   WallLayout a = wallOf("A", 2), b = wallOf("B", 2);

@@ -11,7 +11,7 @@ constexpr std::int64_t kOne = 1'000'000'000;
 
 Slope atDegrees(Angle angle) { return Slope{Slope::As::Angle, {}, Length::inches(12), angle}; }
 
-// style.md 2: angles exact at 0 and 90 degrees.
+// The house's manner: angles exact at 0 and 90 degrees.
 TEST_CASE("sine and cosine are exact at every right angle, whatever the turns") {
   for (std::int64_t turn = -3; turn <= 3; ++turn) {
     const auto at = [&](std::int64_t degrees) { return Angle::degrees(degrees + 360 * turn); };

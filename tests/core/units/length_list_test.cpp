@@ -22,7 +22,7 @@ std::vector<std::string> faults(std::string_view text, const LengthStyle& style)
   return messages;
 }
 
-// screens.md "Lengths": 20', 4@25', 20'
+// The rules of paper and screen "Lengths": 20', 4@25', 20'
 TEST_CASE("a string of bays: 20', 4@25', 20'") {
   const Lengths bays{Length::feet(20), Length::feet(25), Length::feet(25),
                      Length::feet(25), Length::feet(25), Length::feet(20)};

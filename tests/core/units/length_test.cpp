@@ -11,7 +11,7 @@ constexpr std::int64_t kLeast = INT64_MIN;
 
 Length nm(std::int64_t count) { return Length::nanometres(count); }
 
-// trade.md 1: exact integer nanometres inside.
+// The trade's rules: exact integer nanometres inside.
 TEST_CASE("one sixty-fourth of an inch and one millionth of a millimetre are whole") {
   CHECK(Length::sixtyFourths(1).nanometres() == 396'875);
   CHECK(Length::sixtyFourths(64) == Length::inches(1));
@@ -21,7 +21,7 @@ TEST_CASE("one sixty-fourth of an inch and one millionth of a millimetre are who
   CHECK(Length::feet(-1) == -Length::feet(1));
 }
 
-// style.md 2: Length explicit only; length x length is an Area.
+// The house's manner: Length explicit only; length x length is an Area.
 TEST_CASE("a length never comes from a bare number and never from length times length") {
   CHECK_FALSE(std::is_convertible_v<int, Length>);
   CHECK_FALSE(std::is_convertible_v<double, Length>);
@@ -78,7 +78,7 @@ TEST_CASE("below zero the whole times fall and the rest stays within the part") 
   CHECK_THROWS_AS(rest(nm(5), nm(-1)), std::domain_error);
 }
 
-// trade.md 12: blank of sheet 7 is 225-3/4 in, ordered as 226; 158-1/2 stays.
+// The trade's rules: blank of sheet 7 is 225-3/4 in, ordered as 226; 158-1/2 stays.
 TEST_CASE("an order length goes up to the increment and stays when it is one already") {
   const Length halfInch = Length::inches(0, 32);
   CHECK(roundUp(Length::inches(225, 48), halfInch) == Length::inches(226));
@@ -119,7 +119,7 @@ TEST_CASE("rounding holds for products beyond 64 bits") {
   CHECK(roundHalfEven(-big, kMost) == -Int128(kMost));
 }
 
-// trade.md 2: z0 + round-half-even((z1-z0)(u-u0)/(u1-u0)) through 128 bits.
+// The trade's rules: z0 + round-half-even((z1-z0)(u-u0)/(u1-u0)) through 128 bits.
 TEST_CASE("scaling goes through 128 bits and rounds once") {
   CHECK(scaled(Length::feet(20), 4, 12) == Length::inches(80));
   CHECK(scaled(nm(5), 1, 2) == nm(2));
@@ -133,7 +133,7 @@ TEST_CASE("scaling goes through 128 bits and rounds once") {
   CHECK_THROWS_AS(scaled(nm(1), 1, 0), std::domain_error);
 }
 
-// trade.md 8: a row's ordinate is rounded to 1/16 in.
+// The trade's rules: a row's ordinate is rounded to 1/16 in.
 TEST_CASE("an ordinate is rounded to the nearest sixteenth, a tie to the even one") {
   const Length sixteenth = Length::sixtyFourths(4);
   CHECK(roundTo(Length::inches(84, 1), sixteenth) == Length::inches(84));
