@@ -2,7 +2,7 @@
 
 namespace ribwright {
 
-std::string Finding::key() const { return id + "|" + wall + "|" + mark; }
+std::string Finding::key() const { return id + "|" + wall + "|" + mark + (part.empty() ? "" : "|" + part); }
 
 WordValues Finding::said() const {
   WordValues all = values;

@@ -18,8 +18,9 @@ struct Finding {
   std::string mark;    // piece, opening, girt; or empty
   WordValues values;   // what the words name
   std::string source;  // "UFGS 07413 3.1.1.1", "common practice" ...
+  std::string part{};  // which of several of one kind at one mark ("left jamb"); or empty
 
-  // Stable under edits elsewhere: id, wall and mark. What silencing goes by.
+  // Stable under edits elsewhere: id, wall, mark and part. What silencing goes by.
   std::string key() const;
   // What its words name: the values, and {wall} and {mark}.
   WordValues said() const;

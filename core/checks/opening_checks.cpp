@@ -42,6 +42,8 @@ bool overlap(const CutRegion& a, const CutRegion& b) {
 
 Length distanceTo(Length from, Length to) { return from < to ? to - from : from - to; }
 
+std::string jambName(const CutRegion& cut, Length edge) { return edge == cut.left ? "left jamb" : "right jamb"; }
+
 // Metal of this module at a jamb's cut edge: does the cut run along a rib?
 void checkRibAtJamb(const WallLook& look, const RunLook& one, const CutRegion& cut, Length edge,
                     std::vector<Finding>& findings) {
@@ -53,6 +55,7 @@ void checkRibAtJamb(const WallLook& look, const RunLook& one, const CutRegion& c
     findings.push_back(look.finding(Grade::Look, "cut-on-rib", cut.id,
                                     {{"edge", edge}, {"sheet", look.wall.letter + std::to_string(module.number)}},
                                     "common practice"));
+    findings.back().part = jambName(cut, edge);
     return;
   }
 }
@@ -67,6 +70,7 @@ void checkSeams(const WallLook& look, const RunLook& one, const CutRegion& cut, 
     findings.push_back(look.finding(Grade::Look, "seam-near-jamb", cut.id,
                                     {{"gap", gap}, {"edge", edge}, {"limit", look.job.settings.seamFromJamb}},
                                     "common practice"));
+    findings.back().part = jambName(cut, edge);
   }
 }
 
@@ -88,6 +92,7 @@ void checkLegs(const WallLook& look, const RunLook& one, const CutRegion& cut, s
                                      {"sheet", look.wall.letter + std::to_string(module.number)},
                                      {"limit", look.job.settings.narrowLeg}},
                                     "common practice"));
+    findings.back().part = jambName(cut, edge);
   };
   for (std::size_t k = 0; k < modules.size(); ++k) {
     legOf(k, cut.left, true);

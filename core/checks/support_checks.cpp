@@ -25,11 +25,14 @@ void checkSpans(const WallLook& look, const std::vector<Length>& rows, const Run
   const Length high =
       std::min(run.top.highest(run.left, run.right), run.ceiling.value_or(run.top.highest(run.left, run.right)));
   Length below = low;
+  int count = 0;
   const auto span = [&](Length above) {
+    ++count;
     if (above - below > limit) {
       findings.push_back(look.finding(Grade::Look, "span-too-long", "",
                                       {{"from", below}, {"to", above}, {"limit", limit}},
                                       "the sheet's longest span as stated"));
+      findings.back().part = "span " + std::to_string(count);
     }
     below = above;
   };
