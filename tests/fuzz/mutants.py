@@ -16,12 +16,12 @@ import tempfile
 MUTANTS = [
     ("lip forgotten", "core/layout/sheet_run.cpp", "module.wholeFrom = line - rules.over;", "module.wholeFrom = line;"),
     ("leg forgotten", "core/layout/sheet_run.cpp", "module.wholeTo = module.lead + rules.under;", "module.wholeTo = module.lead;"),
-    ("ties rounded up", "core/layout/height_line.cpp", "roundHalfEven(rise * along, run)", "(2 * rise * along + run) / (2 * run)"),
+    ("ties rounded up", "core/layout/height_line.cpp", "roundHalfEven(rise * along, run)", "roundHalfEven(2 * rise * along + 1, 2 * run)"),
     ("slope measured from the left", "core/layout/height_line.cpp", "const FaceVertex& low = a.z < b.z ? a : b;\n  const FaceVertex& high = a.z < b.z ? b : a;",
      "const FaceVertex& low = a;\n  const FaceVertex& high = b;"),
     ("jamb clearance inward", "core/layout/cut_regions.cpp", "left - jamb, right + jamb", "left + jamb, right - jamb"),
     ("door stops at the concrete", "core/layout/cut_regions.cpp", "cut.reachesFloor = opening.sill <= face.concrete.highest(left, right);",
-     "cut.reachesFloor = false;"),
+     "cut.reachesFloor = face.width < Length();"),
     ("both legs cut away", "core/layout/legs.cpp", "if (!bare) strips.push_back(candidate);", "(void)bare;\n    strips.push_back(candidate);"),
     ("no leg cut away", "core/layout/run_layout.cpp", "face_.strips = legStrips(face_.modules, straight_);", "face_.strips.clear();"),
     ("start where the wind comes from", "core/layout/hang_direction.cpp", "Angle::degrees(180).microdegrees", "Angle::degrees(0).microdegrees"),
@@ -32,7 +32,7 @@ MUTANTS = [
     ("one full sheet too many between equal rips", "core/layout/start_offset.cpp", "wholeTimes(length, cover) - 1)", "wholeTimes(length, cover))"),
     ("hung edge taken for the module line", "core/layout/sheet_run.cpp", "measured->second - rules.under - rules.cover", "measured->second - rules.cover"),
     ("upper sheet ends on the row", "core/layout/end_laps.cpp", "const Length end = row - laps.endBelowRow;", "const Length end = row;"),
-    ("sheets of a run numbered from the corner they end at", "core/layout/lay_out_wall.cpp", "rightward ? i : limits.size() - 2 - i", "i"),
+    ("sheets of a run numbered from the corner they end at", "core/layout/lay_out_wall.cpp", "rightward ? i : limits.size() - 2 - i", "rightward ? i : i"),
 ]
 PROGRAMS = ["test_layout", "test_checks", "test_plan", "test_fuzz"]
 # Of the random tests those that look at a layout.
