@@ -38,7 +38,7 @@ Job plainWall(Dice& dice) {
   job.building = Building();
   job.facts = SiteFacts();
   Wall wall;
-  wall.letter = "P";
+  wall.letter.assign(1, 'P');  // GCC 12 sees an overflow in = "P" that is not there
   wall.width = dice.length(Length::feet(8), Length::feet(40));
   wall.top = {{Length(), Length::feet(10)}, {*wall.width, Length::feet(10)}};
   wall.hang = dice.of({Hang::LeftToRight, Hang::RightToLeft});
