@@ -7,8 +7,8 @@
 
 namespace ribwright {
 
-WallLook::WallLook(const Job& ofJob, const Wall& ofWall, const WallLayout& ofLayout)
-    : job(ofJob), wall(ofWall), layout(ofLayout) {
+WallLook::WallLook(const Job& ofJob, const Wall& ofWall, const WallLayout& ofLayout, const WallHoles& ofHoles)
+    : job(ofJob), wall(ofWall), layout(ofLayout), holes(ofHoles) {
   for (const SheetRun& run : layout.runs) {
     RunLook one;
     one.run = &run;
@@ -26,13 +26,13 @@ Finding WallLook::finding(Grade grade, std::string id, std::string mark, WordVal
   return {grade, std::move(id), wall.letter, std::move(mark), std::move(values), std::move(source)};
 }
 
-std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout) {
+std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes) {
   static constexpr std::pair<const char*, WallCheck> checks[] = {
       {"statements", checkStatements}, {"hung sheets", checkHungSheets}, {"openings", checkOpeningPlaces},
       {"jambs", checkJambs},           {"run ends", checkRunEnds},       {"pieces", checkPieces},
       {"supports", checkSupports},     {"lower ends", checkLowerEnds},
   };
-  const WallLook look(job, wall, layout);
+  const WallLook look(job, wall, layout, holes);
   std::vector<Finding> findings;
   for (const auto& [name, check] : checks) {
     try {

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/checks/finding.h"
+#include "core/fastening/holes.h"
 #include "core/job/job.h"
 #include "core/layout/wall_layout.h"
 #include "core/units/outcome.h"
@@ -11,7 +12,7 @@
 namespace ribwright {
 
 // A check that fails in itself becomes a finding "check-failed"; the others go on.
-std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout);
+std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes);
 
 // A wall that could not be laid out at all.
 Finding notLaidOut(const Wall& wall, const Fault& fault);

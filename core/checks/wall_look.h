@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/checks/finding.h"
+#include "core/fastening/holes.h"
 #include "core/job/job.h"
 #include "core/job/section.h"
 #include "core/layout/hanging_frame.h"
@@ -23,9 +24,10 @@ struct WallLook {
   const Job& job;
   const Wall& wall;
   const WallLayout& layout;
+  const WallHoles& holes;
   std::vector<RunLook> runs;  // parallel to layout.runs
 
-  WallLook(const Job& job, const Wall& wall, const WallLayout& layout);
+  WallLook(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes);
   const RunLook& runOf(const Piece& piece) const { return runs[static_cast<std::size_t>(piece.run)]; }
   Finding finding(Grade grade, std::string id, std::string mark, WordValues values, std::string source) const;
 };

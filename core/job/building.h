@@ -106,6 +106,7 @@ struct Band {
   std::optional<Length> thickness;  // other than the profile's
   std::optional<Start> start;       // other than the wall's
   std::vector<int> translucent;     // modules of the run (1, 2 ... in hanging order) that are translucent sheets
+  std::string pattern{};            // a ScrewPattern's id; empty: the wall's
   bool operator==(const Band&) const = default;
 };
 

@@ -33,6 +33,7 @@ constexpr std::string_view typeName(const CornerZones&) { return "corner_zones";
 constexpr std::string_view typeName(const EdgeSupport&) { return "edge_support"; }
 constexpr std::string_view typeName(const EndLaps&) { return "end_laps"; }
 constexpr std::string_view typeName(const FacePoint&) { return "face_point"; }
+constexpr std::string_view typeName(const FrameSteel&) { return "frame_steel"; }
 constexpr std::string_view typeName(const Girt&) { return "girt"; }
 constexpr std::string_view typeName(const GirtReading&) { return "girt_reading"; }
 constexpr std::string_view typeName(const GirtSurvey&) { return "girt_survey"; }
@@ -86,6 +87,7 @@ void describe(Fields<EndLaps>& laps);
 // job_tables_opening.cpp
 void describe(Fields<Anchor>& anchor);
 void describe(Fields<Clearances>& clearances);
+void describe(Fields<FrameSteel>& frame);
 void describe(Fields<Opening>& opening);
 void describe(Fields<Penetration>& penetration);
 // job_tables_supports.cpp

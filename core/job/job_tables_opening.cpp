@@ -28,6 +28,13 @@ void describe(Fields<Clearances>& clearances) {
   clearances.member("sill", &Clearances::sill, "sheet end from the sill's steel", notNegative);
 }
 
+void describe(Fields<FrameSteel>& frame) {
+  frame.member("face", &FrameSteel::face, "width of the flange that bears on the sheet, where no member is stated",
+               positive);
+  frame.member("bend", &FrameSteel::bend, "lost at the heel, where no member is stated", notNegative);
+  frame.member("member", &FrameSteel::member, "id of its cross-section", lineText);
+}
+
 void describe(Fields<Opening>& opening) {
   opening.required("id", &Opening::id, "its mark on the plans", idText);
   opening.member("kind", &Opening::kind, "what is put into it", ChoiceWords(openingKinds));
@@ -36,6 +43,7 @@ void describe(Fields<Opening>& opening) {
   opening.required("height", &Opening::height, "steel to steel of its frame", positive);
   opening.member("sill", &Opening::sill, "height of the sill's steel; 0 or below: it reaches the floor", anyLength);
   opening.member("clearances", &Opening::clearances, "those that differ from the settings");
+  opening.member("frame", &Opening::frame, "steel of its frame that takes screws");
   opening.member("jamb_trim", &Opening::jambTrim, "width of the jamb trim seen from outside; 0: not stated",
                  notNegative);
 }

@@ -60,6 +60,10 @@ void ofPattern(const ScrewPattern& pattern, const std::string& place, Ids& profi
 void ofWall(const Wall& wall, const std::string& place, Ids& profiles, Ids& members, Ids& patterns) {
   for (std::size_t i = 0; i < wall.bands.size(); ++i) {
     profiles.hold(wall.bands[i].profile, at(place, "bands", i) + "profile");
+    patterns.hold(wall.bands[i].pattern, at(place, "bands", i) + "pattern");
+  }
+  for (std::size_t i = 0; i < wall.openings.size(); ++i) {
+    members.hold(wall.openings[i].frame.member, at(place, "openings", i) + "frame.member");
   }
   for (std::size_t i = 0; i < wall.girts.size(); ++i) {
     members.hold(wall.girts[i].member, at(place, "girts", i) + "member");

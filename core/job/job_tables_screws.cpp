@@ -6,6 +6,7 @@ namespace {
 
 constexpr std::string_view supportKinds[] = {"base", "girt", "eave", "rake", "jamb", "head", "sill", "end lap"};
 constexpr std::string_view zones[] = {"field", "corner"};
+constexpr std::string_view limitSets[] = {"plan", "UFGS 07413", "NZ code of practice", "BRANZ Build 146"};
 constexpr std::string_view lapHoles[] = {"upper sheet only", "both sheets"};
 
 }  // namespace
@@ -26,8 +27,11 @@ void describe(Fields<ScrewPattern>& pattern) {
   pattern.member("stitch_spacing", &ScrewPattern::stitchSpacing, "along the side laps; absent: none", positive);
   pattern.member("stitch_screw", &ScrewPattern::stitchScrew, "id of the stitch screw", lineText);
   pattern.member("lap_holes", &ScrewPattern::lapHoles, "which sheets get the holes in a lap", ChoiceWords(lapHoles));
-  pattern.member("spacing_limit", &ScrewPattern::spacingLimit,
-                 "between screws in a row; 0: the plan's own pattern is the limit", notNegative);
+  pattern.member("limits", &ScrewPattern::limits, "whose limits on spacing hold", ChoiceWords(limitSets));
+  pattern.member("spacing_approval", &ScrewPattern::spacingApproval,
+                 "who approved wider spacing than the limits, and where it is written", lineText);
+  pattern.member("spacing_limit", &ScrewPattern::spacingLimit, "between screws in a row, beside the limits; 0: none",
+                 notNegative);
   pattern.member("jamb_spacing_limit", &ScrewPattern::jambSpacingLimit, "between screws along a jamb", positive);
   pattern.member("confirmation", &ScrewPattern::confirmation, "who held the numbers against which plan sheet");
 }
@@ -38,7 +42,8 @@ void describe(Fields<PatternRow>& row) {
   row.member("offsets", &PatternRow::offsets, "from the module line toward the leading edge, less than the cover",
              notNegative);
   row.member("screw", &PatternRow::screw, "id of the screw", lineText);
-  row.member("drilled_in_place", &PatternRow::drilledInPlace, "not drilled in the stack");
+  row.member("drilled_in_place", &PatternRow::drilledInPlace,
+             "drilled where it hangs; absent: rake, jamb, head, sill and end-lap rows are");
 }
 
 void describe(Fields<Confirmation>& confirmation) {

@@ -134,6 +134,7 @@ void describe(Fields<Band>& band) {
   band.member("thickness", &Band::thickness, "base steel, if other than the profile's",
               LengthRange{Length(), Length::millimetres(25), true});
   band.member("start", &Band::start, "if other than the wall's");
+  band.member("pattern", &Band::pattern, "id of its hole pattern, if other than the wall's", lineText);
   band.member("translucent", &Band::translucent, "modules, in hanging order, that are translucent sheets",
               WholeRange{1, 1'000'000});
   std::vector<int> sorted = band.read().translucent;

@@ -25,6 +25,14 @@ struct Clearances {
   bool operator==(const Clearances&) const = default;
 };
 
+// The steel of an opening's frame that takes screws: flanges that turn away from the opening, their heels at its edges.
+struct FrameSteel {
+  Length face = Length::inches(2, 32);  // width of the flange, where no member is stated
+  Length bend;                          // lost at the heel, where no member is stated
+  std::string member;                   // a Member's id; may be empty
+  bool operator==(const FrameSteel&) const = default;
+};
+
 struct Opening {
   enum class Kind { WalkDoor, OverheadDoor, SlidingDoor, Window, Louvre, Framed };
   std::string id;  // "W1"
@@ -34,6 +42,7 @@ struct Opening {
   Length sill;           // z of the sill's steel; at or below the concrete the opening reaches the floor
   Clearances clearances;
   Length jambTrim;       // width of the jamb trim seen from outside; 0: not stated
+  FrameSteel frame{};
   bool operator==(const Opening&) const = default;
 };
 

@@ -27,7 +27,9 @@ struct PatternRow {
   Zone zone = Zone::Field;
   std::vector<Length> offsets;
   std::string screw;
-  bool drilledInPlace = false;
+  // Drilled where it hangs, not in the stack. Absent: rake, jamb, head, sill and end-lap rows are, base, girt and eave rows
+  // are not (common practice).
+  std::optional<bool> drilledInPlace;
   bool operator==(const PatternRow&) const = default;
 };
 
@@ -46,7 +48,11 @@ struct ScrewPattern {
   std::string stitchScrew;
   enum class LapHoles { UpperSheetOnly, BothSheets };
   LapHoles lapHoles = LapHoles::UpperSheetOnly;
-  Length spacingLimit;      // between structural screws in a row; 0: the plan's own pattern is the limit
+  // Whose limits on spacing hold, beside the pattern's own (core/fastening/spacing_limits.h says what each holds).
+  enum class Limits { PlansOwn, Ufgs07413, NzCode, Branz146 };
+  Limits limits = Limits::PlansOwn;
+  std::string spacingApproval;  // who approved wider spacing than these limits, and where it is written; empty: nobody
+  Length spacingLimit;          // between structural screws in a row, stated beside the set; 0: none
   Length jambSpacingLimit = Length::inches(12);
   std::optional<Confirmation> confirmation;
   bool operator==(const ScrewPattern&) const = default;

@@ -9,7 +9,7 @@ namespace ribwright {
 
 namespace {
 
-// All that a wall's layout and checks read, and nothing else: equal reads give an equal wall.
+// All that a wall's layout, holes and checks read, and nothing else: equal reads give an equal wall.
 Job readsOf(const Job& job, const Wall& wall) {
   Job reads;
   reads.units = job.units;
@@ -23,6 +23,12 @@ Job readsOf(const Job& job, const Wall& wall) {
     if (used) reads.profiles.push_back(profile);
   }
   reads.members = job.members;
+  reads.screws = job.screws;
+  for (const ScrewPattern& pattern : job.patterns) {
+    const bool used = pattern.id == wall.pattern || std::any_of(wall.bands.begin(), wall.bands.end(),
+                                                                [&](const Band& b) { return b.pattern == pattern.id; });
+    if (used) reads.patterns.push_back(pattern);
+  }
   reads.walls = {wall};
   for (const HungSheet& hung : job.facts.hung) {
     if (hung.mark.starts_with(wall.letter)) reads.facts.hung.push_back(hung);
@@ -37,7 +43,8 @@ std::shared_ptr<const WallPlan> planWall(Job reads) {
   auto layout = layOutWall(made->reads, wall);
   if (layout) {
     made->layout = std::move(layout).value();
-    made->findings = findingsOf(made->reads, wall, made->layout);
+    made->holes = holesOf(made->reads, wall, made->layout);
+    made->findings = findingsOf(made->reads, wall, made->layout, made->holes);
   } else {
     made->layout.letter = wall.letter;
     for (const Fault& fault : layout.faults()) made->findings.push_back(notLaidOut(wall, fault));
