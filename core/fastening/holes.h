@@ -9,6 +9,7 @@
 #include <array>
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/fastening/supports.h"
@@ -68,7 +69,7 @@ struct WideSpace {
 
 // What stands in the way of screws for a whole run.
 struct RunPattern {
-  std::int32_t pattern = -1;  // index into Job::patterns; -1: none
+  std::string pattern;        // id; empty: none
   bool otherProfile = false;  // it is a pattern for another profile: no holes
   bool operator==(const RunPattern&) const = default;
 };
