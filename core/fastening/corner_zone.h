@@ -1,6 +1,6 @@
 // Wind edge strips: how far from a wall's corners the corner pattern holds.
 //
-// All exact but for tenths and fifths of a nanometre, rounded half to even.
+// All exact but for halves, tenths and fifths of a nanometre, rounded half to even.
 #pragma once
 
 #include <optional>
@@ -24,12 +24,15 @@ struct EnStrips {
 EnStrips enStrips(Length b, Length d, Length height);
 
 // The width that takes the corner pattern at both ends of this wall; 0 with rule None. Absent when the rule needs what
-// is not stated: ASCE 7 and EN 1991-1-4 need the building's outline.
+// is not stated: ASCE 7 and EN 1991-1-4 need the building's outline, EN 1991-1-4 also steel above the concrete.
 //
-// ASCE 7: B is the lesser side of the outline's box; the heights are those of the building's steel lines above the top
-// of concrete: eave the lowest end of a wall's line, mean roof height half way from there to the highest point, taken
-// where some wall's line rises 10 degrees or more. EN 1991-1-4: the wind blows along the wall, d is the wall's width, b
-// the outline's box across the wall's own direction (for a wall askew: the lesser side), h the highest point.
+// Heights stand above the top of concrete. Where the building states a roof, they are those of its steel line over
+// every edge of the outline; without a roof only this wall's own steel line is looked at, since what another wall
+// states must not change this one.
+// ASCE 7: B is the lesser side of the outline's box; eave the lowest end of a line, mean roof height half way from
+// there to the highest point, taken where some line slopes 10 degrees or more (a height that came from degrees lies
+// within half a nanometre of them). EN 1991-1-4: the wind blows along the wall, d is the wall's width, b the outline's
+// box across the wall's own direction (for a wall askew, or without a place: the lesser side), h the highest point.
 std::optional<Length> cornerZone(const Job& job, const Wall& wall, const WallFace& face);
 
 }  // namespace ribwright
