@@ -17,6 +17,7 @@
 //                 of a girt whose row lies between sill and head, and takes that row's holes; the girt stops there
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -36,6 +37,8 @@ struct Stretch {
   Length low, high;   // own steel: z of the screw face (along the top: from the steel line, negative); else u of it
   Length row;         // z of the holes (along the top: from the steel line, negative)
   bool known = true;  // false: no cross-section is stated, the face is not known
+  // Indices into Wall::girts: the girts that it is made of; of a flange those in whose way it stands.
+  std::vector<std::int32_t> girts;
   bool operator==(const Stretch&) const = default;
 };
 
