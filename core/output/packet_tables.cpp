@@ -8,6 +8,7 @@ std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const Len
   const auto bytes = [&job](const Table& table) { return csvText(table, job.settings.byteOrderMark); };
   return {{"sheet-order.csv", "sheets to order, a line a length", 0, bytes(sheetOrderTable(plan, style.units))},
           {"pieces.csv", "every piece: its place, size and kind", 0, bytes(pieceTable(plan, style.units))},
+          {"holes.csv", "every hole of every sheet: not for drilling", 0, bytes(holeTable(plan, style.units))},
           {"cuts.csv", "corners of every piece, to cut by", 0, bytes(cutTable(plan, style.units))},
           {"findings.csv", "what stops, wants a look or is good to know", 0, bytes(findingTable(plan, style))}};
 }

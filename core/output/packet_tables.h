@@ -19,7 +19,7 @@ struct PacketFile {
   bool operator==(const PacketFile&) const = default;
 };
 
-// sheet-order.csv, pieces.csv, cuts.csv and findings.csv.
+// sheet-order.csv, pieces.csv, holes.csv, cuts.csv and findings.csv.
 std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const LengthStyle& style);
 
 // contents.csv, which lists `files` and not itself.

@@ -232,7 +232,7 @@ void WindowTest::thePacketIsWritten() {
     const QDir to(folder_.filePath("packet of " + name));
     QVERIFY(window_->savePacket(to.path()));
     for (const char* file :
-         {"sheet-order.csv", "pieces.csv", "cuts.csv", "findings.csv", "elevations.pdf", "contents.csv"}) {
+         {"sheet-order.csv", "pieces.csv", "holes.csv", "cuts.csv", "findings.csv", "elevations.pdf", "contents.csv"}) {
       QVERIFY2(QFileInfo(to.filePath(file)).size() > 0, file);
     }
     for (const Wall& wall : window_->session().job().walls) {

@@ -96,5 +96,6 @@ TEST_CASE("an empty plan gives tables of headers alone") {
   CHECK(sheetOrderTable(plan, feetInches).rows.empty());
   CHECK(pieceTable(plan, feetInches).rows.empty());
   CHECK(cutTable(plan, feetInches).rows.empty());
+  CHECK(holeTable(plan, feetInches).rows.empty());
   CHECK(findingTable(plan, {}).rows.empty());
 }
