@@ -99,27 +99,30 @@ struct Part {
 // Where two things stand over each other neither counts.
 Part partBetween(Length from, Length to, const std::vector<const InTheWay*>& things) {
   Part part{from, to};
-  for (const InTheWay* thing : things) {
-    if (thing->from > from || thing->to < to) continue;
-    part.steel = thing->isFlange && part.steel && !part.flange;
-    part.flange = thing;
-  }
-  if (!part.steel) part.flange = nullptr;
+  if (things.size() == 1 && things.front()->isFlange) part.flange = things.front();
+  part.steel = things.empty() || part.flange;
   return part;
 }
 
 std::vector<Part> partsOf(const Stretch& whole, const std::vector<InTheWay>& inTheWay) {
-  std::vector<const InTheWay*> here;
+  std::vector<const InTheWay*> things;
   std::vector<Length> cuts = {whole.from, whole.to};
   for (const InTheWay& thing : inTheWay) {
     if (!isInTheWay(thing, whole.row) || thing.to <= whole.from || thing.from >= whole.to) continue;
-    here.push_back(&thing);
+    things.push_back(&thing);
     cuts.insert(cuts.end(), {std::max(thing.from, whole.from), std::min(thing.to, whole.to)});
   }
   std::sort(cuts.begin(), cuts.end());
+  std::sort(things.begin(), things.end(), [](const InTheWay* a, const InTheWay* b) { return a->from < b->from; });
   std::vector<Part> parts;
+  std::vector<const InTheWay*> here;
+  std::size_t next = 0;
   for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
     if (cuts[i] == cuts[i + 1]) continue;
+    std::erase_if(here, [&](const InTheWay* thing) { return thing->to <= cuts[i]; });
+    for (; next < things.size() && things[next]->from <= cuts[i]; ++next) {
+      if (things[next]->to > cuts[i]) here.push_back(things[next]);
+    }
     const Part part = partBetween(cuts[i], cuts[i + 1], here);
     if (!parts.empty() && parts.back().isLike(part)) {
       parts.back().to = part.to;

@@ -52,13 +52,11 @@ std::vector<Flat> onNeighbour(const std::vector<Flat>& flats, const StandingShee
 
 class JambWalk {
  public:
-  JambWalk(RunScrews& screws, const WallLayout& layout, std::int32_t index)
+  JambWalk(RunScrews& screws, std::int32_t index, const CutRegion& cut)
       : screws_(screws),
-        layout_(layout),
         index_(index),
         jamb_(screws.holes().supports.jambs[static_cast<std::size_t>(index)]),
-        cut_(*std::find_if(layout.cuts.begin(), layout.cuts.end(),
-                           [&](const CutRegion& c) { return !c.penetration && c.id == jamb_.opening; })) {}
+        cut_(cut) {}
 
   void walk() {
     const std::optional<Seat> seat = nearestSeat();
@@ -86,6 +84,17 @@ class JambWalk {
   }
 
  private:
+  // Modules before this one and those that are past have no metal over the flange.
+  std::size_t firstOver() const {
+    const HangingFrame& frame = screws_.sheets().frame();
+    return screws_.sheets().firstBeyond(std::min(frame.toHanging(jamb_.from), frame.toHanging(jamb_.to)));
+  }
+  bool isPast(std::size_t module) const {
+    const RunSheets& sheets = screws_.sheets();
+    const Length end = std::max(sheets.frame().toHanging(jamb_.from), sheets.frame().toHanging(jamb_.to));
+    return sheets.inOrder() && sheets[module].from >= end;
+  }
+
   const ScrewLine& lineOf(std::size_t module) const {
     return screws_.chosen().line(HoleKind::Jamb, screws_.sheets()[module].corner);
   }
@@ -140,7 +149,7 @@ class JambWalk {
 
   std::optional<Seat> nearestSeat() {
     std::optional<Seat> best;
-    for (std::size_t m = 0; m < screws_.sheets().size(); ++m) {
+    for (std::size_t m = firstOver(); m < screws_.sheets().size() && !isPast(m); ++m) {
       const ScrewLine& line = lineOf(m);
       if (!line.stated) continue;
       const JambZone zone = zoneFor(screws_.margin(line));
@@ -159,7 +168,7 @@ class JambWalk {
   void refuseAll() {
     const Length left = jamb_.left ? jamb_.from : cut_.right, right = jamb_.left ? cut_.left : jamb_.to;
     const RunSheets& sheets = screws_.sheets();
-    for (std::size_t m = 0; m < sheets.size(); ++m) {
+    for (std::size_t m = firstOver(); m < sheets.size() && !isPast(m); ++m) {
       for (const SheetMetal& metal : sheets[m].pieces) {
         const Piece& piece = *metal.shape;
         const bool over =
@@ -179,7 +188,6 @@ class JambWalk {
   }
 
   RunScrews& screws_;
-  const WallLayout& layout_;
   std::int32_t index_;
   const JambFlange& jamb_;
   const CutRegion& cut_;
@@ -188,11 +196,14 @@ class JambWalk {
 }  // namespace
 
 void placeJambs(RunScrews& screws, const WallLayout& layout) {
-  for (std::size_t i = 0; i < screws.holes().supports.jambs.size(); ++i) {
-    const JambFlange& jamb = screws.holes().supports.jambs[i];
-    const SheetRun& run = screws.sheets().run();
-    if (jamb.to < run.faceLeft || jamb.from > run.faceRight) continue;
-    JambWalk(screws, layout, static_cast<std::int32_t>(i)).walk();
+  const SheetRun& run = screws.sheets().run();
+  std::int32_t index = 0;  // jambs stand opening by opening, in the order of the cuts
+  for (const CutRegion& cut : layout.cuts) {
+    if (cut.penetration) continue;
+    for (int side = 0; side < 2; ++side, ++index) {
+      const JambFlange& jamb = screws.holes().supports.jambs[static_cast<std::size_t>(index)];
+      if (jamb.to >= run.faceLeft && jamb.from <= run.faceRight) JambWalk(screws, index, cut).walk();
+    }
   }
 }
 

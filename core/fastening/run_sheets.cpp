@@ -43,6 +43,13 @@ std::pair<std::size_t, std::size_t> RunSheets::beside(std::size_t module, Length
   return {first, last};
 }
 
+std::size_t RunSheets::firstBeyond(Length t) const {
+  if (!inOrder_) return 0;
+  const auto sheet = std::upper_bound(sheets_.begin(), sheets_.end(), t,
+                                      [](Length at, const StandingSheet& other) { return at < other.to; });
+  return static_cast<std::size_t>(sheet - sheets_.begin());
+}
+
 const std::vector<Flat>& RunSheets::seats(Length washer) {
   const auto known = seats_.find(washer);
   if (known != seats_.end()) return known->second;

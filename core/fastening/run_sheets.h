@@ -32,6 +32,10 @@ class RunSheets {
   const StandingSheet& operator[](std::size_t module) const { return sheets_[module]; }
   // First and last of the modules whose metal may lie within `reach` of this one's, itself among them.
   std::pair<std::size_t, std::size_t> beside(std::size_t module, Length reach) const;
+  // The first module whose metal ends beyond t; size() when there is none.
+  std::size_t firstBeyond(Length t) const;
+  // Each sheet begins and ends beyond the one before; hung ones may not.
+  bool inOrder() const { return inOrder_; }
   const std::vector<Flat>& crowns() const { return crowns_; }
   // For a washer of this diameter.
   const std::vector<Flat>& seats(Length washer);
@@ -44,7 +48,7 @@ class RunSheets {
   std::vector<StandingSheet> sheets_;
   std::vector<Flat> crowns_;
   std::map<Length, std::vector<Flat>> seats_;
-  bool inOrder_ = true;  // each sheet begins and ends beyond the one before (hung ones may not)
+  bool inOrder_ = true;
 };
 
 }  // namespace ribwright

@@ -26,12 +26,41 @@ HoleKind kindOf(SupportKind kind) {
   }
 }
 
+// The wall's cuts from left to right.
+class CutsByPlace {
+ public:
+  explicit CutsByPlace(const std::vector<CutRegion>& cuts) {
+    for (const CutRegion& cut : cuts) cuts_.push_back({&cut, cut.right});
+    std::sort(cuts_.begin(), cuts_.end(), [](const Cut& a, const Cut& b) { return a.region->left < b.region->left; });
+    for (std::size_t i = 1; i < cuts_.size(); ++i)
+      cuts_[i].farthest = std::max(cuts_[i].farthest, cuts_[i - 1].farthest);
+  }
+
+  // Whether one of them lies between two places at a height.
+  bool liesBetween(Length from, Length to, Length z) const {
+    auto cut = std::partition_point(cuts_.begin(), cuts_.end(), [to](const Cut& c) { return c.region->left < to; });
+    while (cut != cuts_.begin() && (--cut)->farthest > from) {
+      const CutRegion& region = *cut->region;
+      if (region.right > from && z < region.top && (region.reachesFloor || z > region.bottom)) return true;
+    }
+    return false;
+  }
+
+ private:
+  struct Cut {
+    const CutRegion* region;
+    Length farthest;  // how far right it and those before it reach
+  };
+  std::vector<Cut> cuts_;
+};
+
 // Walks one row along one run, sheet by sheet, and sees where its screws stand too far apart.
 class RowWalk {
  public:
-  RowWalk(RunScrews& screws, const WallLayout& layout, std::int32_t row)
+  RowWalk(RunScrews& screws, const WallLayout& layout, const CutsByPlace& cuts, std::int32_t row)
       : screws_(screws),
         layout_(layout),
+        cuts_(cuts),
         row_(screws.holes().supports.rows[static_cast<std::size_t>(row)]),
         index_(row),
         rightward_(screws.sheets().frame().hand == Hand::LeftToRight),
@@ -47,10 +76,9 @@ class RowWalk {
   void walk() {
     for (std::size_t m = 0; m < screws_.sheets().size() && !order_.empty(); ++m) {
       const StandingSheet& sheet = screws_.sheets()[m];
-      for (std::size_t i = 0; i < order_.size(); ++i) {
-        if (toT(order_[i]) >= sheet.line && fromT(order_[i]) <= sheet.line + screws_.sheets().profile().cover)
-          walkSheet(m, i);
-      }
+      const Length end = sheet.line + screws_.sheets().profile().cover;
+      while (screws_.sheets().inOrder() && first_ + 1 < order_.size() && toT(order_[first_]) < sheet.line) ++first_;
+      for (std::size_t i = first_; i < order_.size() && fromT(order_[i]) <= end; ++i) walkSheet(m, i);
     }
   }
 
@@ -130,20 +158,19 @@ class RowWalk {
       if (toT(order_[i]) != fromT(order_[i + 1])) return true;
     }
     const Length u = screws_.sheets().frame().toFace(place.t), before = screws_.sheets().frame().toFace(served_->t);
-    return std::any_of(layout_.cuts.begin(), layout_.cuts.end(), [&](const CutRegion& cut) {
-      const bool across = cut.left < std::max(u, before) && cut.right > std::min(u, before);
-      return across && place.z < cut.top && (cut.reachesFloor || place.z > cut.bottom);
-    });
+    return cuts_.liesBetween(std::min(u, before), std::max(u, before), place.z);
   }
 
   RunScrews& screws_;
   const WallLayout& layout_;
+  const CutsByPlace& cuts_;
   const SupportRow& row_;
   std::int32_t index_;
   bool rightward_;
   SpacingLimits limits_;
   bool limited_;
   std::vector<std::size_t> order_;  // stretches along the hanging direction
+  std::size_t first_ = 0;
   std::optional<Place> served_;
   std::size_t servedAt_ = 0;
 };
@@ -151,8 +178,9 @@ class RowWalk {
 }  // namespace
 
 void placeRows(RunScrews& screws, const WallLayout& layout) {
+  const CutsByPlace cuts(layout.cuts);
   for (std::size_t row = 0; row < screws.holes().supports.rows.size(); ++row) {
-    RowWalk(screws, layout, static_cast<std::int32_t>(row)).walk();
+    RowWalk(screws, layout, cuts, static_cast<std::int32_t>(row)).walk();
   }
 }
 
