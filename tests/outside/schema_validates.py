@@ -1,6 +1,6 @@
 #!/usr/bin/python3
-"""The committed schema, judged by a validator that is not ours: it is sound JSON Schema 2020-12, every sample job and shipped profile
-holds to it, and what is wrong in structure is refused by it as well."""
+"""The committed schema, judged by a validator that is not ours: it is sound JSON Schema 2020-12, every sample job, shipped profile
+and pattern holds to it, and what is wrong in structure is refused by it as well."""
 
 import copy
 import json
@@ -34,13 +34,25 @@ def at(job, path):
 Draft202012Validator.check_schema(SCHEMA)
 job_schema = Draft202012Validator(SCHEMA)
 profile_schema = Draft202012Validator({"$ref": "#/$defs/profile", "$defs": SCHEMA["$defs"]})
+pattern_schema = Draft202012Validator({
+    "type": "object",
+    "properties": {"pattern": {"$ref": "#/$defs/pattern"}, "screws": {"type": "array", "items": {"$ref": "#/$defs/screw"}}},
+    "required": ["pattern", "screws"],
+    "additionalProperties": False,
+    "$defs": SCHEMA["$defs"],
+})
 
 samples = sorted((ROOT / "sample-jobs").glob("*.json"))
 profiles = sorted((ROOT / "resources" / "profiles").glob("*.json"))
+patterns = sorted((ROOT / "resources" / "patterns").glob("*.json"))
 check(len(samples) >= 5, f"only {len(samples)} sample jobs")
 check(len(profiles) >= 1, "no shipped profile")
+check(len(patterns) >= len(profiles), "fewer patterns than profiles")
 for file in samples:
     for line in told(job_schema, json.loads(file.read_text(encoding="utf-8"))):
+        faults.append(f"{file.name}: {line}")
+for file in patterns:
+    for line in told(pattern_schema, json.loads(file.read_text(encoding="utf-8"))):
         faults.append(f"{file.name}: {line}")
 for file in profiles:
     for line in told(profile_schema, json.loads(file.read_text(encoding="utf-8"))):
