@@ -2,6 +2,7 @@
 // them.
 #include <catch2/catch.hpp>
 
+#include "core/fastening/chosen_pattern.h"
 #include "core/fastening/spacing_limits.h"
 
 using namespace ribwright;
@@ -12,6 +13,13 @@ SpacingLimits limitsOf(ScrewPattern::Limits limits) {
   ScrewPattern pattern;
   pattern.limits = limits;
   return spacingLimits(pattern);
+}
+
+// Nominal diameter in thousandths of an inch.
+Screw thick(std::int64_t thousandths) {
+  Screw screw;
+  screw.diameter = scaled(Length::inches(1), thousandths, 1000);
+  return screw;
 }
 
 }  // namespace
@@ -60,4 +68,23 @@ TEST_CASE("BRANZ Build 146: rows between bottom and top of a sheet") {
   CHECK(rowsBetween(Length::millimetres(2400), limit) == 1);
   CHECK(rowsBetween(Length::millimetres(2401), limit) == 2);
   CHECK(rowsBetween(Length::millimetres(600), limit) == 1);
+}
+
+// AISI S100-16 (J4): screws at least 3 d apart and 1.5 d from an edge; diameters by number from Yu and LaBoube, table
+// 8.6: No. 12 0.216 in, No. 10 0.190 in, 1/4 in.
+TEST_CASE("AISI S100-16: a screw stays 1.5 d from an edge and 3 d from the next") {
+  struct Row {
+    std::int64_t diameter, spacing, edge;  // thousandths of an inch
+  };
+  for (const Row& row : {Row{216, 648, 324}, Row{190, 570, 285}, Row{250, 750, 375}}) {
+    INFO("0." << row.diameter << " in");
+    const Screw screw = thick(row.diameter);
+    CHECK(fromEdge(screw) == scaled(Length::inches(1), row.edge, 1000));
+    // All less than the 1 in between holes (common practice), so that 3 d shows only in tenfold screws.
+    CHECK(apart(screw, screw) == Length::inches(1));
+    const Screw tenfold = thick(10 * row.diameter);
+    CHECK(apart(tenfold, tenfold) == scaled(Length::inches(1), 10 * row.spacing, 1000));
+    CHECK(apart(screw, tenfold) == apart(tenfold, tenfold));
+    CHECK(apart(tenfold, screw) == apart(tenfold, tenfold));
+  }
 }
