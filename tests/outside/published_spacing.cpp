@@ -1,9 +1,13 @@
 // How far apart screws and rows of them may be, against published values. Documents are named with what was read in
 // them.
 #include <catch2/catch.hpp>
+#include <set>
 
 #include "core/fastening/chosen_pattern.h"
+#include "core/fastening/holes.h"
 #include "core/fastening/spacing_limits.h"
+#include "core/job/job_file.h"
+#include "core/layout/lay_out_wall.h"
 
 using namespace ribwright;
 
@@ -41,6 +45,31 @@ TEST_CASE("36 in cover and 8 in between screws: at least 5 screws a row") {
   CHECK(fewest == 5);
   CHECK(scaled(Length::inches(36), 1, fewest) == scaled(Length::inches(1), 72, 10));
   CHECK(scaled(Length::inches(36), 1, fewest - 1) > limit);
+}
+
+// The reference warehouse's pattern has three screws a sheet at its girts: every girt of every wall is found too wide.
+TEST_CASE("three screws a sheet on the reference warehouse's girts stand wider than UFGS 07413 allows") {
+  auto job = loadJob(RIBWRIGHT_ROOT "/sample-jobs/doe-warehouse.json");
+  REQUIRE(job.ok());
+  const auto wideKinds = [&](const Wall& wall) {
+    const auto layout = layOutWall(job.value(), wall);
+    REQUIRE(layout.ok());
+    std::set<HoleKind> kinds;
+    for (const WideSpace& space : holesOf(job.value(), wall, layout.value()).wideSpaces) {
+      CHECK(space.limit == Length::inches(8));
+      CHECK(space.to - space.from == Length::inches(12));
+      kinds.insert(space.kind);
+    }
+    return kinds;
+  };
+  for (const Wall& wall : job.value().walls) {
+    INFO("wall " << wall.letter);
+    const auto kinds = wideKinds(wall);
+    CHECK(kinds.contains(HoleKind::Girt));
+    CHECK_FALSE(kinds.contains(HoleKind::Base));  // six a sheet
+  }
+  job.value().patterns.at(0).spacingApproval = "the engineer, on sheet S3";
+  CHECK(wideKinds(job.value().walls[0]).empty());
 }
 
 // The same limit along a side lap of 28 ft, the reference warehouse's height: 19 spaces of 17.68 in.

@@ -2,8 +2,12 @@
 // zone 5: a = min(0.1 B, 0.4 h), not less than max(0.04 B, 3 ft). EN 1991-1-4 7.2.2 and figure 7.5: e = min(b, 2 h).
 // Rows marked "arithmetic only" were worked out from the formula and check no more than that.
 #include <catch2/catch.hpp>
+#include <map>
+#include <set>
+#include <string>
 
 #include "core/fastening/corner_zone.h"
+#include "core/fastening/holes.h"
 #include "core/job/job_file.h"
 #include "core/layout/lay_out_wall.h"
 
@@ -68,13 +72,33 @@ TEST_CASE("on the reference warehouse four sheets of 36 in at each side of each 
     const auto zone = cornerZone(job.value(), wall, face);
     REQUIRE(zone == tenthsOfFeet(112));
     int left = 0, right = 0;
+    std::set<std::string> cornerSheets;
     for (const Module& module : layout.value().runs.at(0).modules) {
       const auto [low, high] = std::minmax(module.startLine, module.leadLine);
-      if (low < *zone && high > Length()) ++left;
-      if (high > face.width - *zone && low < face.width) ++right;
+      const bool atLeft = low < *zone && high > Length();
+      const bool atRight = high > face.width - *zone && low < face.width;
+      left += atLeft ? 1 : 0;
+      right += atRight ? 1 : 0;
+      if (atLeft || atRight) cornerSheets.insert(wall.letter + std::to_string(module.number));
     }
     CHECK(left == 4);
     CHECK(right == 4);
+
+    // On the topmost girt no opening is in the way: six screws a sheet there, three in the field.
+    const WallHoles holes = holesOf(job.value(), wall, layout.value());
+    std::map<std::string, int> onTopGirt;
+    for (const Hole& hole : holes.holes) {
+      const std::string& mark = layout.value().pieces.at(static_cast<std::size_t>(hole.pieces[0])).mark;
+      const std::string sheet = mark.substr(0, mark.find('.'));
+      const bool onGirt = hole.kind == HoleKind::Girt;
+      if (onGirt && holes.supports.rows.at(static_cast<std::size_t>(hole.row)).id == "g4") ++onTopGirt[sheet];
+      CHECK(hole.corner == cornerSheets.contains(sheet));
+    }
+    CHECK(onTopGirt.size() == layout.value().runs.at(0).modules.size());
+    for (const auto& [sheet, screws] : onTopGirt) {
+      INFO(sheet);
+      CHECK(screws == (cornerSheets.contains(sheet) ? 6 : 3));
+    }
   }
 }
 
