@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/checks/job_checks.h"
 #include "core/checks/wall_look.h"
 #include "core/layout/hang_direction.h"
 
@@ -28,9 +29,21 @@ Finding WallLook::finding(Grade grade, std::string id, std::string mark, WordVal
 
 std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes) {
   static constexpr std::pair<const char*, WallCheck> checks[] = {
-      {"statements", checkStatements}, {"hung sheets", checkHungSheets}, {"openings", checkOpeningPlaces},
-      {"jambs", checkJambs},           {"run ends", checkRunEnds},       {"pieces", checkPieces},
-      {"supports", checkSupports},     {"lower ends", checkLowerEnds},
+      {"statements", checkStatements},
+      {"hung sheets", checkHungSheets},
+      {"openings", checkOpeningPlaces},
+      {"jambs", checkJambs},
+      {"run ends", checkRunEnds},
+      {"pieces", checkPieces},
+      {"supports", checkSupports},
+      {"lower ends", checkLowerEnds},
+      {"hole pattern", checkScrewPattern},
+      {"flats under screws", checkScrewFlats},
+      {"edges near screws", checkScrewEdges},
+      {"screw faces", checkScrewFaces},
+      {"screws apart", checkScrewsApart},
+      {"faces stated", checkFacesStated},
+      {"screw spacing", checkScrewSpacing},
   };
   const WallLook look(job, wall, layout, holes);
   std::vector<Finding> findings;
@@ -50,13 +63,6 @@ Finding notLaidOut(const Wall& wall, const Fault& fault) {
 }
 
 namespace {
-
-bool hasWall(const Job& job, const std::string& mark) {
-  return std::any_of(job.walls.begin(), job.walls.end(), [&](const Wall& wall) {
-    return mark.starts_with(wall.letter) && mark.size() > wall.letter.size() &&
-           mark.find_first_not_of("0123456789", wall.letter.size()) == std::string::npos;
-  });
-}
 
 void checkCorners(const Job& job, std::vector<Finding>& findings) {
   const std::size_t corners = job.building.outline.size();
@@ -92,9 +98,11 @@ std::vector<Finding> findingsOfJob(const Job& job) {
     findings.push_back({Grade::Look, "sight-point-inside", "", sight.name, {{"name", sight.name}}, "common practice"});
   }
   for (const HungSheet& hung : job.facts.hung) {
-    if (hasWall(job, hung.mark)) continue;
+    if (isSheetMark(job, hung.mark)) continue;
     findings.push_back({Grade::Stop, "hung-sheet-unknown", "", hung.mark, {{"mark", hung.mark}}, ""});
   }
+  checkOpeningIds(job, findings);
+  checkPatternNumbers(job, findings);
   if (job.walls.empty()) findings.push_back({Grade::Look, "no-walls", "", "", {}, ""});
   return findings;
 }

@@ -17,7 +17,8 @@ std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayo
 // A wall that could not be laid out at all.
 Finding notLaidOut(const Wall& wall, const Fault& fault);
 
-// What concerns more than one wall: corners, sight points, hung sheets of no wall.
+// What concerns more than one wall: corners, sight points, hung sheets of no wall, what openings are called, the
+// numbers of hole patterns.
 std::vector<Finding> findingsOfJob(const Job& job);
 
 }  // namespace ribwright

@@ -48,5 +48,16 @@ void checkPieces(const WallLook& look, std::vector<Finding>& findings);
 void checkSupports(const WallLook& look, std::vector<Finding>& findings);
 // Lower ends: grade, slab edge.
 void checkLowerEnds(const WallLook& look, std::vector<Finding>& findings);
+// Which hole pattern the sheets go by, and what it leaves unsaid here.
+void checkScrewPattern(const WallLook& look, std::vector<Finding>& findings);
+// Places where a screw is asked for and cannot be: off the flats, near metal edges, off the steel, near another screw.
+void checkScrewFlats(const WallLook& look, std::vector<Finding>& findings);
+void checkScrewEdges(const WallLook& look, std::vector<Finding>& findings);
+void checkScrewFaces(const WallLook& look, std::vector<Finding>& findings);
+void checkScrewsApart(const WallLook& look, std::vector<Finding>& findings);
+// Steel whose screw face is not stated, so that holes on it are not tested.
+void checkFacesStated(const WallLook& look, std::vector<Finding>& findings);
+// Limits on how far apart screws and rows may be; sheets without a screw.
+void checkScrewSpacing(const WallLook& look, std::vector<Finding>& findings);
 
 }  // namespace ribwright

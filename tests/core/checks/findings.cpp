@@ -2,8 +2,7 @@
 #include <catch2/catch.hpp>
 #include <functional>
 
-#include "../layout/example_walls.h"
-#include "core/plan/plan.h"
+#include "screwed_walls.h"
 
 using namespace ribwright;
 
@@ -19,18 +18,8 @@ Opening door(Length left) {
   return made;
 }
 
-// A wall of which nothing is to be found: girts within reach, sheets over the slab edge, wide rips.
-Job quiet() {
-  Job job = examples::freeWall(Length::feet(40));
-  for (const int feet : {4, 8}) {
-    Girt girt;
-    girt.id = "g" + std::to_string(feet);
-    girt.height = Length::feet(feet);
-    job.walls[0].girts.push_back(girt);
-  }
-  job.settings.cornerTrimLeg = Length::nanometres(1);
-  return job;
-}
+// A wall of which nothing is to be found: girts within reach, sheets over the slab edge, wide rips, screws that hold.
+Job quiet() { return examples::quietWall(); }
 
 std::vector<std::string> ids(const Job& job) {
   std::vector<std::string> found;
