@@ -58,8 +58,15 @@ double drawPicture(Sketch& sketch, const Elevation& elevation, const WallPicture
   shift(drawing, dx, top - picture.bounds.top);
   append(sketch.drawing, std::move(drawing));
   const double bottom = top + picture.bounds.height();
-  if (picture.withoutRoom == 0) return bottom;
-  const std::string note = elevation.view.say("paper.without-room", {{"count", picture.withoutRoom}});
+  std::string note;
+  const auto tell = [&](const char* id, int count) {
+    if (count == 0) return;
+    if (!note.empty()) note += ' ';
+    note += elevation.view.say(id, {{"count", count}});
+  };
+  tell("paper.without-room", picture.withoutRoom);
+  tell("paper.rows-without-room", picture.rowsWithoutRoom);
+  if (note.empty()) return bottom;
   sketch.text({{work.left, bottom + 1 + ascentOf(smallText)}, smallText, TextAnchor::Start, 0, false, note, -1});
   return bottom + noteHeight;
 }
@@ -112,6 +119,7 @@ Elevation elevationOf(const Job& job, const Plan& plan, std::size_t wall, PaperS
   WallView& view = elevation.view;
   view.wall = &job.walls[wall];
   view.layout = &plan.walls[wall]->layout;
+  view.holes = &plan.walls[wall]->holes;
   view.words = elevation.frame.words;
   view.style = {job.units, job.decimalSign};
   view.topIsEave = topIsEave(job, *view.wall);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "core/drawing/girt_lines.h"
 #include "core/drawing/page_breaks.h"
 #include "core/drawing/piece_labels.h"
 #include "core/drawing/text_extent.h"
@@ -30,7 +31,7 @@ double widestSeen(const Elevation& elevation, const DrawingScale& scale) {
 }
 
 std::vector<Length> breaksAt(const Elevation& elevation, const DrawingScale& scale) {
-  const double room = elevation.work.width() - 2 * besideWall;
+  const double room = elevation.work.width() - 2 * besideWall - roomForRowHeights(elevation.view);
   const auto most = static_cast<std::int64_t>(room * 1e6) * scale.below;
   return pageBreaks(*elevation.view.layout, Length::nanometres(most));
 }
@@ -83,14 +84,21 @@ std::optional<FittedWall> firstThatFits(const Elevation& elevation, const std::v
   return std::nullopt;
 }
 
-// The next smaller scale is better than a page more for the tables.
+int marksLeftOut(const FittedWall& attempt) {
+  int count = 0;
+  for (const WallPicture& picture : attempt.pictures) count += picture.marksLeftOut;
+  return count;
+}
+
+// The next smaller scale is better than a page more for the tables, unless screws would lose their marks by it.
 FittedWall withTables(const Elevation& elevation, FittedWall best, const std::vector<DrawingScale>& usual) {
   if (tablesFit(elevation, best) || best.pictures.size() > 1) return best;
   for (const DrawingScale& scale : usual) {
     if (scale.below <= best.scale.below) continue;
     if (widestSeen(elevation, scale) < narrowestNamed() + comfort) return best;
     FittedWall smaller = attemptAt(elevation, scale);
-    return fits(elevation, smaller) && tablesFit(elevation, smaller) ? smaller : best;
+    const bool better = fits(elevation, smaller) && tablesFit(elevation, smaller);
+    return better && marksLeftOut(smaller) <= marksLeftOut(best) ? smaller : best;
   }
   return best;
 }

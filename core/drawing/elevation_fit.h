@@ -31,8 +31,8 @@ struct FittedWall {
 };
 
 // The largest usual scale at which sheets can be named and the fewest pages are needed; a step smaller where the
-// tables then find room on the same page. A wall that fits no usual scale is drawn at the largest small scale that it
-// fits.
+// tables then find room on the same page and no screw loses its mark. A wall that fits no usual scale is drawn at the
+// largest small scale that it fits.
 FittedWall fitted(const Elevation& elevation);
 
 // Height that all tables take one over the other.

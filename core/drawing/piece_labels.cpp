@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/drawing/girt_lines.h"
 #include "core/drawing/shown_length.h"
 
 namespace ribwright {
@@ -54,6 +55,24 @@ bool drawInside(Sketch& sketch, const std::vector<Column>& columns, const std::v
     }
   }
   return false;
+}
+
+// Half way up the sheets, or nearest to that between two rows of girts, so that few screws lie under names.
+double namingHeight(const WallView& view) {
+  const WallFace& face = view.layout->face;
+  const Length top = face.top.lowest(Length(), face.width), middle = half(top);
+  std::vector<Length> levels{face.bottom.lowest(Length(), face.width)};
+  for (const RowHeight& row : rowHeights(view)) {
+    if (row.z < top) levels.push_back(row.z);
+  }
+  levels.push_back(top);
+  const auto off = [&](Length z) { return z < middle ? middle - z : z - middle; };
+  Length best = levels.size() == 2 ? middle : half(levels[0] + levels[1]);
+  for (std::size_t i = 1; i + 1 < levels.size(); ++i) {
+    const Length between = half(levels[i] + levels[i + 1]);
+    if (off(between) < off(best)) best = between;
+  }
+  return view.size(best);
 }
 
 // Where a line to the piece may end: near the upper or lower edge of its widest seen part, else of its first and last.
@@ -114,8 +133,7 @@ std::vector<Column> seenColumns(const WallView& view, const Piece& piece) {
 
 std::vector<Callout> drawPieceLabels(Sketch& sketch, const WallView& view, int& leftOut) {
   const bool level = namedLevel(view);
-  const WallFace& face = view.layout->face;
-  const double height = view.size(half(face.top.lowest(Length(), face.width)));
+  const double height = namingHeight(view);
   std::vector<Callout> unnamed;
   for (const Piece& piece : view.layout->pieces) {
     if (!isNamedHere(view, piece)) continue;

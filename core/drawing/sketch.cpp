@@ -17,7 +17,11 @@ Box boxAround(const std::vector<PaperPoint>& points, double by) {
 
 Box boxOf(const Stroke& stroke) { return boxAround(stroke.points, stroke.width.size / 2); }
 
-Box boxOf(const Fill& fill) { return boxAround(fill.rings.front(), 0); }
+Box boxOf(const Fill& fill) {
+  Box box = boxAround(fill.rings.front(), 0);
+  for (const auto& ring : fill.rings) box = united(box, boxAround(ring, 0));
+  return box;
+}
 
 }  // namespace
 
@@ -53,6 +57,10 @@ void Sketch::fill(std::vector<PaperPoint> ring, Ink ink, PartIndex part) {
   drawing.items.emplace_back(Fill{{std::move(ring)}, ink, part});
 }
 
+void Sketch::marks(std::vector<std::vector<PaperPoint>> rings) {
+  if (!rings.empty()) drawing.items.emplace_back(Fill{std::move(rings), Ink::Black, -1});
+}
+
 void Sketch::arrowHead(const PaperPoint& point, double dx, double dy, double size) {
   const double half = size * 0.3;
   const PaperPoint back{point.x - dx * size, point.y - dy * size};
@@ -71,6 +79,11 @@ bool Sketch::hasRoom(const Box& box) const { return taken_.isFree(box, textRoom)
 bool Sketch::isFreeOfText(const Box& box) const { return taken_.isFreeOfText(box, textRoom); }
 
 bool Sketch::isClear(const PaperPoint& a, const PaperPoint& b) const { return taken_.isClear(a, b, textRoom); }
+
+std::vector<std::pair<PaperPoint, PaperPoint>> Sketch::clearParts(const PaperPoint& a, const PaperPoint& b,
+                                                                  double room) const {
+  return taken_.clearParts(a, b, room);
+}
 
 Box Sketch::bounds() const { return boundsOf(drawing); }
 

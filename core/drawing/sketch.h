@@ -2,6 +2,7 @@
 // luck. Unit: mm, y down.
 #pragma once
 
+#include <utility>
 #include <vector>
 
 #include "core/drawing/box.h"
@@ -26,6 +27,8 @@ class Sketch {
   void polyline(std::vector<PaperPoint> points, double width, Dash dash = Dash::Solid, PartIndex part = -1);
   void rectangle(const Box& box, double width);
   void fill(std::vector<PaperPoint> ring, Ink ink, PartIndex part = -1);
+  // Many small black shapes that are drawn as one; they keep no text away.
+  void marks(std::vector<std::vector<PaperPoint>> rings);
   // A solid arrow head of length `size` with its point at `point`, looking along (dx, dy), a unit vector.
   void arrowHead(const PaperPoint& point, double dx, double dy, double size);
   // Takes its room whether or not it was free; ask hasRoom first where that matters.
@@ -40,6 +43,9 @@ class Sketch {
   bool isFreeOfText(const Box& box) const;
   // A line from a to b would run through no text.
   bool isClear(const PaperPoint& a, const PaperPoint& b) const;
+  // The parts of a line from a to b that keep `room` from every text.
+  std::vector<std::pair<PaperPoint, PaperPoint>> clearParts(const PaperPoint& a, const PaperPoint& b,
+                                                            double room) const;
   // All that is drawn, lines with half their width; a box at the origin when nothing is.
   Box bounds() const;
 

@@ -39,6 +39,26 @@ void forParts(const PaperPoint& a, const PaperPoint& b, const Visit& visit) {
   }
 }
 
+// How far along a line it enters a box and leaves it: 0 at a, 1 at b; `enter` >= `leave` when it stays outside.
+struct Along {
+  double enter = 0, leave = 1;
+};
+Along inBox(const Box& box, const PaperPoint& a, const PaperPoint& b) {
+  Along inside;
+  const auto clip = [&](double from, double to, double low, double high) {
+    if (from == to) {
+      if (from <= low || from >= high) inside.leave = -1;
+      return;
+    }
+    const double first = (low - from) / (to - from), second = (high - from) / (to - from);
+    inside.enter = std::max(inside.enter, std::min(first, second));
+    inside.leave = std::min(inside.leave, std::max(first, second));
+  };
+  clip(a.x, b.x, box.left, box.right);
+  clip(a.y, b.y, box.top, box.bottom);
+  return inside;
+}
+
 void addOnce(std::vector<std::size_t>& all, std::size_t index) {
   if (all.empty() || all.back() != index) all.push_back(index);
 }
@@ -98,6 +118,30 @@ bool TakenRoom::isClear(const PaperPoint& a, const PaperPoint& b, double room) c
     });
   });
   return clear;
+}
+
+std::vector<std::pair<PaperPoint, PaperPoint>> TakenRoom::clearParts(const PaperPoint& a, const PaperPoint& b,
+                                                                     double room) const {
+  std::vector<std::size_t> near;
+  forParts(a, b, [&](const Box& part) {
+    visitSquares(part.grown(room),
+                 [&](const Square& square) { near.insert(near.end(), square.texts.begin(), square.texts.end()); });
+  });
+  std::vector<Along> covered;
+  for (const std::size_t text : near) {
+    const Along inside = inBox(texts_[text].grown(room), a, b);
+    if (inside.enter < inside.leave) covered.push_back(inside);
+  }
+  std::sort(covered.begin(), covered.end(), [](const Along& x, const Along& y) { return x.enter < y.enter; });
+  covered.push_back({1, 1});
+  const auto point = [&](double along) { return PaperPoint{a.x + (b.x - a.x) * along, a.y + (b.y - a.y) * along}; };
+  std::vector<std::pair<PaperPoint, PaperPoint>> parts;
+  double from = 0;
+  for (const Along& next : covered) {
+    if (from < next.enter) parts.emplace_back(point(from), point(next.enter));
+    from = std::max(from, next.leave);
+  }
+  return parts;
 }
 
 }  // namespace ribwright

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 #include "core/drawing/box.h"
@@ -19,6 +20,9 @@ class TakenRoom {
   bool isFreeOfText(const Box& box, double room) const;
   // A line from a to b keeps `room` from every text.
   bool isClear(const PaperPoint& a, const PaperPoint& b, double room) const;
+  // The parts of a line from a to b that do, in their order.
+  std::vector<std::pair<PaperPoint, PaperPoint>> clearParts(const PaperPoint& a, const PaperPoint& b,
+                                                            double room) const;
 
  private:
   struct Line {

@@ -5,9 +5,12 @@
 #include "core/drawing/callout.h"
 #include "core/drawing/dimension_chain.h"
 #include "core/drawing/face_picture.h"
+#include "core/drawing/girt_lines.h"
 #include "core/drawing/label_block.h"
 #include "core/drawing/opening_labels.h"
 #include "core/drawing/piece_labels.h"
+#include "core/drawing/screw_legend.h"
+#include "core/drawing/screw_marks.h"
 #include "core/drawing/shown_length.h"
 
 namespace ribwright {
@@ -15,9 +18,11 @@ namespace ribwright {
 namespace {
 
 constexpr double heightsOff = 8;  // from a corner to its upright dimension
+constexpr double offRows = 2.5;   // from the column of girts' heights to it
 constexpr double underWall = 11;  // room under the sheets for the flag, before the first chain
 constexpr double underLabels = 5;
 constexpr double betweenChains = 6;
+constexpr double overLegend = 1.5;
 constexpr double offMatchLine = 1.5;
 
 std::string heightWords(const WallView& view, const char* id, Length height) {
@@ -30,7 +35,8 @@ void drawCornerHeights(Sketch& sketch, const WallView& view) {
   const auto draw = [&](double x, double outward, Length height) {
     drawHeight(sketch, view, x, height, outward, heightWords(view, id, height), dimensionText(height, view.style));
   };
-  if (view.hasLeftCorner()) draw(-heightsOff, -1, steel.heightAt(view.from, Beside::Right));
+  if (view.hasLeftCorner())
+    draw(-std::max(heightsOff, roomForRowHeights(view) + offRows), -1, steel.heightAt(view.from, Beside::Right));
   if (view.hasRightCorner()) draw(view.x(view.to) + heightsOff, 1, steel.heightAt(view.to, Beside::Left));
 }
 
@@ -84,7 +90,8 @@ void drawMatchMark(Sketch& sketch, const WallView& view, const MatchMark& mark, 
   const std::string place =
       view.say("paper.match.place", {{"distance", dimensionText(asTapeReads(at, view.style), view.style)}});
   const LabelBlock label{{{{name, smallText, true}}, {{place, smallText, false}}}, true};
-  const double x = view.x(at) + outward * (offMatchLine + label.width() / 2);
+  const double besideRows = outward < 0 ? roomForRowHeights(view) : 0;
+  const double x = view.x(at) + outward * (besideRows + offMatchLine + label.width() / 2);
   drawLabel(sketch, label, {x, -label.height() / 2}, -1);
 }
 
@@ -164,6 +171,7 @@ WallPicture wallPicture(const WallView& view, const MatchMark& left, const Match
   gather(drawOpeningLabels(sketch, view));
   int withoutRoom = 0;
   gather(drawPieceLabels(sketch, view, withoutRoom));
+  const int rowsWithoutRoom = drawRowHeights(sketch, view);
   drawCornerHeights(sketch, view);
   if (!view.hasLeftCorner()) drawMatchMark(sketch, view, left, view.from, -1);
   if (!view.hasRightCorner()) drawMatchMark(sketch, view, right, view.to, 1);
@@ -177,8 +185,11 @@ WallPicture wallPicture(const WallView& view, const MatchMark& left, const Match
   if (!view.layout->sheeted) drawUnsheeted(sketch, view);
   withoutRoom += drawChains(sketch, view, base);
   drawHangArrow(sketch, view, sketch.bounds().bottom + 3);
+  drawGirtLines(sketch, view);
+  const ScrewsShown screws = drawScrewMarks(sketch, view);
+  drawScrewLegend(sketch, view, screws, sketch.bounds().bottom + overLegend);
   const Box bounds = sketch.bounds();
-  return {std::move(sketch.drawing), bounds, withoutRoom};
+  return {std::move(sketch.drawing), bounds, withoutRoom, screws.marksLeftOut, rowsWithoutRoom};
 }
 
 }  // namespace ribwright

@@ -16,7 +16,9 @@ struct MatchMark {
 struct WallPicture {
   Drawing drawing;  // x = 0 at the view's left limit, y = 0 at concrete
   Box bounds;
-  int withoutRoom = 0;  // labels that found no free place; the tables hold them
+  int withoutRoom = 0;      // labels that found no free place; the tables hold them
+  int marksLeftOut = 0;     // screws whose marks found no free place
+  int rowsWithoutRoom = 0;  // girts whose heights found no place beside the wall
 };
 
 // `left` and `right` are used where the view does not reach the corner.

@@ -9,6 +9,7 @@
 
 #include "core/drawing/drawing.h"
 #include "core/drawing/drawing_scale.h"
+#include "core/fastening/holes.h"
 #include "core/job/job.h"
 #include "core/layout/wall_layout.h"
 #include "core/words/words.h"
@@ -18,6 +19,7 @@ namespace ribwright {
 struct WallView {
   const Wall* wall = nullptr;
   const WallLayout* layout = nullptr;
+  const WallHoles* holes = nullptr;  // absent: no screws are shown
   const Words* words = nullptr;
   LengthStyle style;
   bool topIsEave = false;  // the wall's top comes from the roof: its corners are eaves

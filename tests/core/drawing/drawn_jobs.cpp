@@ -1,5 +1,10 @@
 #include "tests/core/drawing/drawn_jobs.h"
 
+#include <algorithm>
+
+#include "core/job/job_file.h"
+#include "core/job/pattern_file.h"
+
 namespace ribwright {
 
 namespace {
@@ -192,14 +197,55 @@ Job unsheetedWalls() {
   return job;
 }
 
+Job withScrews(Job job, const std::string& profile, std::optional<Length> step) {
+  const auto& profiles = shippedProfiles();
+  const auto& patterns = shippedPatterns();
+  job.profiles = {*std::find_if(profiles.begin(), profiles.end(), [&](const Profile& p) { return p.id == profile; })};
+  const PatternExample example = *std::find_if(patterns.begin(), patterns.end(),
+                                               [&](const PatternExample& p) { return p.pattern.profile == profile; });
+  job.patterns = {example.pattern};
+  job.screws = example.screws;
+  for (Wall& wall : job.walls) {
+    wall.pattern = example.pattern.id;
+    for (Band& band : wall.bands) band.profile = profile;
+    for (Length z = step.value_or(Length()); step && z < Length::feet(40); z += *step) {
+      Girt girt;
+      girt.id = "g" + std::to_string(wall.girts.size() + 1);
+      girt.height = z;
+      wall.girts.push_back(girt);
+    }
+  }
+  return job;
+}
+
+Job screwedFront() { return withScrews(busyFront(), "rib-36-1.25-at-12", Length::feet(3)); }
+
+Job crowdedGirts() {
+  Job job = withScrews(narrowWall(), "rib-36-1.25-at-12", Length::inches(3));
+  job.name = "Grain store";
+  return job;
+}
+
 DrawnJob planned(const std::string& name, const Job& job) { return {name, job, plan(job)}; }
 
 std::vector<DrawnJob> drawnJobs() {
-  return {planned("frozen gable", frozenGable()),      planned("busy front", busyFront()),
-          planned("metric gable", metricGable()),      planned("long wall", longWall()),
-          planned("narrow wall", narrowWall()),        planned("stepped wall", steppedWall()),
-          planned("hangar door", hangarDoor()),        planned("tall banded wall", tallBandedWall()),
-          planned("unsheeted walls", unsheetedWalls())};
+  return {
+      planned("frozen gable", frozenGable()),
+      planned("busy front", busyFront()),
+      planned("metric gable", metricGable()),
+      planned("long wall", longWall()),
+      planned("narrow wall", narrowWall()),
+      planned("stepped wall", steppedWall()),
+      planned("hangar door", hangarDoor()),
+      planned("tall banded wall", tallBandedWall()),
+      planned("unsheeted walls", unsheetedWalls()),
+      planned("screwed front", screwedFront()),
+      planned("screwed gable", withScrews(frozenGable(), "rib-36-1.25-at-12", Length::feet(4))),
+      planned("screwed metric gable", withScrews(metricGable(), "trapezoid-1035-35-at-207", Length::millimetres(1200))),
+      planned("screwed long wall", withScrews(longWall(), "rib-36-1.25-at-12", Length::feet(6))),
+      planned("screwed tower", withScrews(tallBandedWall(), "rib-36-1.25-at-12", std::nullopt)),
+      planned("screwed steps", withScrews(steppedWall(), "rib-24-1-at-12", Length::feet(5))),
+      planned("crowded girts", crowdedGirts())};
 }
 
 }  // namespace ribwright

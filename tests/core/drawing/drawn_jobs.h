@@ -1,6 +1,7 @@
 // Invented buildings to draw.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,6 +35,13 @@ Job steppedWall();
 Job hangarDoor();
 // Two expansion joints, end laps and two bands.
 Job tallBandedWall();
+// Sheets of a shipped profile with its example pattern, and girts at every `step` (absent: those that are there).
+Job withScrews(Job job, const std::string& profile, std::optional<Length> step);
+// The busy front with girts every 3 ft.
+Job screwedFront();
+// Girts every 3 in over 12 ft: more heights than stand beside the wall.
+Job crowdedGirts();
+
 // One wall by others, one open, one whose top is not stated.
 Job unsheetedWalls();
 

@@ -19,26 +19,6 @@ const Page& onlyPage(const std::vector<Page>& pages) {
   return pages.front();
 }
 
-// Extent of what belongs to the wall's outline.
-Box faceOf(const Page& page) {
-  Box box{1e9, 1e9, -1e9, -1e9};
-  for (const Stroke& stroke : strokesOf(page)) {
-    if (stroke.part < 0 || page.drawing.parts[static_cast<std::size_t>(stroke.part)].kind != Part::Kind::Face) continue;
-    for (const PaperPoint& point : stroke.points) box = united(box, {point.x, point.y, point.x, point.y});
-  }
-  return box;
-}
-
-// The scale as the title block says it: what stands behind "1:".
-double saidScale(const Page& page) {
-  for (const Text& text : textsOf(page)) {
-    const auto at = text.words.find("1:");
-    if (text.words.starts_with("scale ") && at != std::string::npos) return std::stod(text.words.substr(at + 2));
-  }
-  FAIL("no scale on the page");
-  return 0;
-}
-
 bool saysScale(const Page& page) { return timesSaid(page, "no scale") == 0; }
 
 // Marks as they stand in the picture, in bold and belonging to their piece.

@@ -42,6 +42,12 @@ inline std::vector<std::string> textsStruckThrough(const Page& page) {
   return found;
 }
 
+inline Box boxAround(const std::vector<PaperPoint>& points) {
+  Box box{1e9, 1e9, -1e9, -1e9};
+  for (const PaperPoint& point : points) box = united(box, {point.x, point.y, point.x, point.y});
+  return box;
+}
+
 inline bool holdsPoint(const std::vector<PaperPoint>& ring, const PaperPoint& point) {
   bool inside = false;
   for (std::size_t i = 0; i < ring.size(); ++i) {
@@ -58,13 +64,16 @@ inline std::vector<std::string> textsOnBlack(const Page& page) {
   const std::vector<Text> texts = textsOf(page);
   for (const Fill& fill : fillsOf(page)) {
     if (fill.ink != Ink::Black) continue;
-    const std::vector<PaperPoint>& ring = fill.rings.front();
-    for (const Text& text : texts) {
-      bool touches = holdsPoint(ring, boxOf(text).middle());
-      for (std::size_t i = 0; i < ring.size(); ++i) {
-        touches = touches || crosses(boxOf(text), ring[i], ring[(i + 1) % ring.size()]);
+    for (const std::vector<PaperPoint>& ring : fill.rings) {
+      const Box around = boxAround(ring);
+      for (const Text& text : texts) {
+        if (!overlap(around, boxOf(text))) continue;
+        bool touches = holdsPoint(ring, boxOf(text).middle());
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+          touches = touches || crosses(boxOf(text), ring[i], ring[(i + 1) % ring.size()]);
+        }
+        if (touches) found.push_back(text.words);
       }
-      if (touches) found.push_back(text.words);
     }
   }
   return found;
