@@ -13,47 +13,6 @@ const Profile& profileOf(const Job& job, const Wall& wall, const SheetRun& run) 
   return *std::find_if(job.profiles.begin(), job.profiles.end(), [&](const Profile& p) { return p.id == id; });
 }
 
-bool hasRow(const WallSupports& supports, SupportKind kind) {
-  return std::any_of(supports.rows.begin(), supports.rows.end(),
-                     [kind](const SupportRow& r) { return r.kind == kind; });
-}
-
-bool hasPlace(const WallSupports& supports, const RunSheets& sheets, HoleKind kind) {
-  switch (kind) {
-    case HoleKind::Base:
-      return hasRow(supports, SupportKind::Base);
-    case HoleKind::Eave:
-      return hasRow(supports, SupportKind::Eave);
-    case HoleKind::Rake:
-      return hasRow(supports, SupportKind::Rake);
-    case HoleKind::Girt:
-      return hasRow(supports, SupportKind::Girt);
-    case HoleKind::Head:
-      return hasRow(supports, SupportKind::Head);
-    case HoleKind::Sill:
-      return hasRow(supports, SupportKind::Sill);
-    case HoleKind::Jamb:
-      return !supports.jambs.empty();
-    case HoleKind::EndLap:
-      for (std::size_t m = 0; m < sheets.size(); ++m) {
-        if (!sheets[m].lapRows.empty()) return true;
-      }
-      return false;
-    case HoleKind::Stitch:
-      return false;
-  }
-  return false;
-}
-
-void noteUnstated(const ChosenPattern& chosen, const RunSheets& sheets, WallHoles& holes) {
-  for (std::size_t k = 0; k < kHoleKinds; ++k) {
-    const auto kind = static_cast<HoleKind>(k);
-    const bool told = std::find(holes.unstated.begin(), holes.unstated.end(), kind) != holes.unstated.end();
-    const bool stated = chosen.line(kind, false).stated && chosen.line(kind, true).stated;
-    if (!told && !stated && hasPlace(holes.supports, sheets, kind)) holes.unstated.push_back(kind);
-  }
-}
-
 // By owning piece, then rising, then along the hanging direction.
 void sort(const WallLayout& layout, std::vector<Hole>& holes) {
   std::vector<std::size_t> begin(layout.pieces.size() + 1, 0);
@@ -86,13 +45,13 @@ WallHoles holesOf(const Job& job, const Wall& wall, const WallLayout& layout) {
     if (!chosen.pattern) continue;
     RunSheets sheets(layout, static_cast<int>(run), profile, wall.endLaps.endBelowRow,
                      holes.cornerZone.value_or(Length()));
-    noteUnstated(chosen, sheets, holes);
     RunScrews screws(job, wall, chosen, std::move(sheets), holes);
     placeRows(screws, layout);
     placeJambs(screws, layout);
     placeStitches(screws, layout);
   }
   sort(layout, holes.holes);
+  std::sort(holes.unstated.begin(), holes.unstated.end());
   return holes;
 }
 

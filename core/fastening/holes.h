@@ -17,7 +17,7 @@
 namespace ribwright {
 
 // In the order in which holes nearer than max(3 d, 1 in) merge: the earlier kind stays.
-enum class HoleKind { Base, Eave, Rake, Girt, EndLap, Head, Sill, Jamb, Stitch };
+enum class HoleKind : std::uint8_t { Base, Eave, Rake, Girt, EndLap, Head, Sill, Jamb, Stitch };
 
 struct Hole {
   static constexpr int kMostSheets = 4;  // where an end lap crosses a side lap
@@ -39,7 +39,7 @@ struct Hole {
 };
 
 struct Refusal {
-  enum class Why {
+  enum class Why : std::uint8_t {
     OffFlat,       // structural: not on a flat that bears, or too near a bend
     NearEdge,      // nearer than 1.5 d to a metal edge, its own sheet's or a neighbour's
     OffScrewFace,  // steel is not there, or too near the end of its face
@@ -78,7 +78,7 @@ struct WallHoles {
   WallSupports supports;
   std::optional<Length> cornerZone;  // width at both ends; absent: not known (corner_zone.h)
   std::vector<RunPattern> patterns;  // parallel to WallLayout::runs
-  std::vector<HoleKind> unstated;    // kinds that are there and for which the pattern states no screws; none twice
+  std::vector<HoleKind> unstated;    // kinds that sheets lie over and for which the pattern states no screws; rising
   std::vector<Hole> holes;           // by owning piece, then rising z, then along the hanging direction
   std::vector<Refusal> refusals;
   std::vector<WideSpace> wideSpaces;

@@ -59,6 +59,7 @@ class JambWalk {
         cut_(cut) {}
 
   void walk() {
+    noteUnstated();
     const std::optional<Seat> seat = nearestSeat();
     if (!seat) {
       refuseAll();
@@ -164,22 +165,32 @@ class JambWalk {
     return best;
   }
 
+  // The part of the flange beside the opening that sheets may lie over.
+  bool isOver(const Piece& piece) const {
+    const Length left = jamb_.left ? jamb_.from : cut_.right, right = jamb_.left ? cut_.left : jamb_.to;
+    return left < right && piece.left < right && piece.right > left && piece.bottom < jamb_.head &&
+           piece.top > jamb_.foot;
+  }
+
+  void noteUnstated() {
+    for (std::size_t m = firstOver(); m < screws_.sheets().size() && !isPast(m); ++m) {
+      for (const SheetMetal& metal : screws_.sheets()[m].pieces) {
+        if (isOver(*metal.shape) && !lineOf(m).stated) screws_.noteUnstated(HoleKind::Jamb);
+      }
+    }
+  }
+
   // A flange with sheets over it and no flat for a screw.
   void refuseAll() {
-    const Length left = jamb_.left ? jamb_.from : cut_.right, right = jamb_.left ? cut_.left : jamb_.to;
-    const RunSheets& sheets = screws_.sheets();
-    for (std::size_t m = firstOver(); m < sheets.size() && !isPast(m); ++m) {
-      for (const SheetMetal& metal : sheets[m].pieces) {
-        const Piece& piece = *metal.shape;
-        const bool over =
-            piece.left < right && piece.right > left && piece.bottom < jamb_.head && piece.top > jamb_.foot;
-        if (!over || left >= right || !lineOf(m).stated) continue;
+    for (std::size_t m = firstOver(); m < screws_.sheets().size() && !isPast(m); ++m) {
+      for (const SheetMetal& metal : screws_.sheets()[m].pieces) {
+        if (!isOver(*metal.shape) || !lineOf(m).stated) continue;
         Place place;
         place.kind = HoleKind::Jamb;
         place.row = index_;
         place.module = m;
         place.line = &lineOf(m);
-        place.t = sheets.frame().toHanging(jamb_.low + half(jamb_.high - jamb_.low));
+        place.t = screws_.sheets().frame().toHanging(jamb_.low + half(jamb_.high - jamb_.low));
         place.z = jamb_.foot + half(jamb_.head - jamb_.foot);
         screws_.refuse(Refusal::Why::UnderRib, place, metal.piece);
         return;

@@ -82,6 +82,17 @@ void RunScrews::refuse(Refusal::Why why, const Place& place, std::int32_t piece)
   holes_.refusals.push_back(refusal);
 }
 
+void RunScrews::noteUnstated(HoleKind kind) {
+  auto& unstated = holes_.unstated;
+  if (std::find(unstated.begin(), unstated.end(), kind) == unstated.end()) unstated.push_back(kind);
+}
+
+bool RunScrews::hasMetal(std::size_t module, Length t, Length z) const {
+  const auto& pieces = sheets_[module].pieces;
+  const Length u = sheets_.frame().toFace(t);
+  return std::any_of(pieces.begin(), pieces.end(), [&](const SheetMetal& metal) { return metal.contains(u, z); });
+}
+
 Came RunScrews::place(const Place& place) {
   lookAt(place, metal_);
   const auto refused = [&](Refusal::Why why) {

@@ -27,6 +27,9 @@ class RunScrews {
 
   Came place(const Place& place);
   void refuse(Refusal::Why why, const Place& place, std::int32_t piece);
+  // A kind of support is there, with metal over it, and the pattern states no screws for it.
+  void noteUnstated(HoleKind kind);
+  bool hasMetal(std::size_t module, Length t, Length z) const;
 
   const Job& job() const { return job_; }
   const ChosenPattern& chosen() const { return chosen_; }

@@ -113,19 +113,30 @@ class RowWalk {
     place.stretch = static_cast<std::int32_t>(index);
     place.module = m;
     place.line = &screws_.chosen().line(place.kind, sheet.corner);
-    if (!place.line->stated) return;
     const Length from = fromT(index), to = toT(index);
+    const Length row = lap.value_or(stretch.row);
+    if (!place.line->stated) {
+      const Length first = std::max(sheet.line, from);
+      const Length middle = first + half(std::min(sheet.line + screws_.sheets().profile().cover, to) - first);
+      if (screws_.hasMetal(m, middle, heightAt(row, middle))) screws_.noteUnstated(place.kind);
+      return;
+    }
     for (const Length x : place.line->offsets) {
       place.t = sheet.line + x;
       if (place.t < from || place.t > to) continue;
       if (at + 1 < order_.size() && fromT(order_[at + 1]) == place.t) continue;  // the next stretch takes it
       const Length u = screws_.sheets().frame().toFace(place.t);
-      place.z = lap.value_or(stretch.row);
-      if (row_.alongTop) place.z += layout_.face.steel.heightAt(u, rightward_ ? Beside::Right : Beside::Left);
-      place.onFace = holds(stretch, u, lap.value_or(stretch.row), screws_.margin(*place.line));
+      place.z = heightAt(row, place.t);
+      place.onFace = holds(stretch, u, row, screws_.margin(*place.line));
       const Came came = screws_.place(place);
       if (came == Came::Taken || came == Came::Merged) served(place, at);
     }
+  }
+
+  Length heightAt(Length row, Length t) const {
+    if (!row_.alongTop) return row;
+    const Length u = screws_.sheets().frame().toFace(t);
+    return row + layout_.face.steel.heightAt(u, rightward_ ? Beside::Right : Beside::Left);
   }
 
   bool holds(const Stretch& stretch, Length u, Length row, Length margin) const {

@@ -1,10 +1,11 @@
 #!/usr/bin/python3
 """Breaks one rule of the trade at a time and shows that the tests see it.
 
-    tests/fuzz/mutants.py [NAME ...]
+    tests/fuzz/mutants.py [sheets|screws|NAME ...]
 
-Each mutant is one change of the layout's source, made in a copy of the tree; the tests of layout, checks and plan and the
-properties over random buildings are built and run against it. A mutant that no test fails on is an error (exit 1).
+Each mutant is one change of the source of layout or fastening, made in a copy of the tree; the tests of its floor and those
+above it and the properties over random buildings are built and run against it. A mutant that no test fails on is an error
+(exit 1).
 """
 import pathlib
 import shutil
@@ -13,7 +14,7 @@ import sys
 import tempfile
 
 # name, file, what stands there (exactly once), what the mutant says instead
-MUTANTS = [
+SHEETS = [
     ("lip forgotten", "core/layout/sheet_run.cpp", "module.wholeFrom = line - rules.over;", "module.wholeFrom = line;"),
     ("leg forgotten", "core/layout/sheet_run.cpp", "module.wholeTo = module.lead + rules.under;", "module.wholeTo = module.lead;"),
     ("ties rounded up", "core/layout/height_line.cpp", "roundHalfEven(rise * along, run)", "roundHalfEven(2 * rise * along + 1, 2 * run)"),
@@ -34,19 +35,36 @@ MUTANTS = [
     ("upper sheet ends on the row", "core/layout/end_laps.cpp", "const Length end = row - laps.endBelowRow;", "const Length end = row;"),
     ("sheets of a run numbered from the corner they end at", "core/layout/lay_out_wall.cpp", "rightward ? i : limits.size() - 2 - i", "rightward ? i : i"),
 ]
-PROGRAMS = ["test_layout", "test_checks", "test_plan", "test_fuzz"]
-# Of the random tests those that look at a layout.
-OF_LAYOUT = {"test_fuzz": ["Two thousand*,Runs go on*,Sheets that hang*,A wall*,Best of*"]}
+SCREWS = [
+    ("a neighbour's edge may be bitten", "core/fastening/run_screws.cpp", "metal.nearEdge = metal.nearEdge || standing.nearEdge;",
+     "metal.nearEdge = metal.nearEdge || (standing.nearEdge && m == place.module);"),
+    ("one diameter from an edge", "core/fastening/chosen_pattern.cpp", "return screw.diameter + (screw.diameter - half(screw.diameter));", "return screw.diameter;"),
+    ("washer forgotten at a bend", "core/fastening/seats.cpp", "const Length clear = washer - half(washer) + kFromBend;", "const Length clear = kFromBend;\n  (void)washer;"),
+    ("drift of the drill forgotten", "core/fastening/run_screws.h", "return fromEdge(screwOf(line)) + job_.settings.drift;", "return fromEdge(screwOf(line));"),
+    ("the sheet on top owns the screw", "core/fastening/run_screws.cpp", "if (owner == through.end()) --owner;", "owner = through.end() - 1;"),
+    ("holes merge though they share no sheet", "core/fastening/taken_holes.cpp", "|| !shareSheet(hole, other)) continue;", "|| (false && !shareSheet(hole, other))) continue;"),
+    ("corner pattern only well inside the zone", "core/fastening/run_sheets.cpp", "(left < cornerZone && right > Length())", "(right <= cornerZone && right > Length())"),
+    ("jamb screws in the middle of the flange, rib or not", "core/fastening/jamb_places.cpp", "std::clamp(zone.middle, flat.from, flat.to)", "zone.middle"),
+    ("margins on a rake measured upright", "core/fastening/upright_margin.cpp", "if (rise == 0 || margin <= Length()) return margin;", "if (rise >= 0 || margin <= Length()) return margin;"),
+    ("girts pass behind the jambs", "core/fastening/supports.cpp", "inTheWay.push_back(inTheWayOf(supports.jambs.back(), cut));", "(void)inTheWayOf(supports.jambs.back(), cut);"),
+    ("stitch rows do not see structural screws", "core/fastening/stitch_places.cpp", "if (z > fixed.back() && z < part.high) fixed.push_back(z);", "if (z < fixed.front()) fixed.push_back(z);"),
+    ("girts' free ends forgotten", "core/fastening/support_places.cpp", "if (stretch.endsAtTo && u > stretch.to - margin) return false;", ""),
+    ("end laps take the girt's pattern", "core/fastening/support_places.cpp", "place.kind = lap ? HoleKind::EndLap : kindOf(row_.kind);", "place.kind = kindOf(row_.kind);"),
+    ("nested girts keep the first one's face", "core/fastening/girt_rows.cpp", "joined->low = std::max(joined->low, girt.face.low);", ""),
+]
+PROGRAMS = {"sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
+# Of the random tests those that look at what the mutants of a kind change.
+LOOKS_AT = {"sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
 
 
 def run(words, **more):
     return subprocess.run(words, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, **more)
 
 
-def failing(build):
+def failing(build, kind):
     """The first program that fails on this tree, or None."""
-    for program in PROGRAMS:
-        done = run([str(build / "tests" / program), "--abort"] + OF_LAYOUT.get(program, []))
+    for program in PROGRAMS[kind]:
+        done = run([str(build / "tests" / program), "--abort"] + ([LOOKS_AT[kind]] if program == "test_fuzz" else []))
         if done.returncode != 0:
             case = [line for line in done.stdout.splitlines() if line.strip()]
             at = next((i for i, line in enumerate(case) if line.startswith("----")), -1)
@@ -56,24 +74,27 @@ def failing(build):
 
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
-    chosen = [m for m in MUTANTS if not sys.argv[1:] or m[0] in sys.argv[1:]]
+    asked = set(sys.argv[1:]) or {"sheets", "screws"}
+    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS)) for m in mutants if asked & {kind, m[0]}]
+    programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:
         tree, build = pathlib.Path(folder, "tree"), pathlib.Path(folder, "build")
         shutil.copytree(source, tree, ignore=shutil.ignore_patterns(".git", ".build"))
         run(["cmake", "-S", str(tree), "-B", str(build), "-G", "Ninja", "-DCMAKE_BUILD_TYPE=Release", "-DRIBWRIGHT_WINDOW=OFF",
              "-DRIBWRIGHT_BENCH=OFF"], check=True)
-        for name, file, there, instead in [("as it is", None, None, None)] + chosen:
+        unbroken = [(kind, "as it is", None, None, None) for kind in sorted({m[0] for m in chosen})]
+        for kind, name, file, there, instead in unbroken + chosen:
             if file:
                 path = tree / file
                 text = path.read_text()
                 if text.count(there) != 1:
                     sys.exit(f"mutant '{name}': {file} holds that text {text.count(there)} times; mend the list")
                 path.write_text(text.replace(there, instead))
-            built = run(["ninja", "-C", str(build)] + PROGRAMS)
+            built = run(["ninja", "-C", str(build)] + programs)
             if built.returncode != 0:
                 sys.exit(f"mutant '{name}' does not build:\n{built.stdout[-3000:]}")
-            seen = failing(build)
+            seen = failing(build, kind)
             if file:
                 path.write_text(text)
                 print(f"{'caught  ' if seen else 'SURVIVED'}  {name}" + (f"  ({seen})" if seen else ""), flush=True)
