@@ -1,77 +1,28 @@
 // The pieces of the sample jobs against GEOS, a geometry library that knows nothing of sheets: https://libgeos.org
 // Areas agree within 1e-9 of themselves: GEOS counts in floating point, and an outline leaves out vertices within a
 // nanometre of its straight sides. Unit: nanometres.
-#include <geos_c.h>
-
 #include <algorithm>
-#include <catch2/catch.hpp>
 #include <cmath>
 #include <filesystem>
-#include <memory>
-#include <type_traits>
-#include <vector>
 
 #include "core/job/job_file.h"
 #include "core/plan/plan.h"
+#include "tests/outside/geos_shapes.h"
 
 namespace ribwright {
+
+using namespace outside;
+
 namespace {
 
-constexpr double kFar = 1e12;
 constexpr double kAgree = 1e-9;
 
-struct Corner {
-  double u = 0, z = 0;
-};
-
-double at(Length length) { return static_cast<double>(length.nanometres()); }
 double inSquareNanometres(Area area) { return static_cast<double>(area.halfSquareNanometres()) / 2; }
-
-GEOSContextHandle_t geos() {
-  static const std::unique_ptr<std::remove_pointer_t<GEOSContextHandle_t>, decltype(&GEOS_finish_r)> context(
-      GEOS_init_r(), &GEOS_finish_r);
-  return context.get();
-}
-
-struct Destroy {
-  void operator()(GEOSGeometry* shape) const { GEOSGeom_destroy_r(geos(), shape); }
-};
-using Shape = std::unique_ptr<GEOSGeometry, Destroy>;
-
-Shape kept(GEOSGeometry* shape) {
-  REQUIRE(shape != nullptr);
-  return Shape(shape);
-}
 
 double areaOf(const Shape& shape) {
   double area = 0;
   REQUIRE(GEOSArea_r(geos(), shape.get(), &area) == 1);
   return area;
-}
-
-Shape ringOf(const std::vector<Corner>& corners) {
-  const auto count = static_cast<unsigned>(corners.size());
-  GEOSCoordSequence* points = GEOSCoordSeq_create_r(geos(), count + 1, 2);
-  for (unsigned i = 0; i <= count; ++i)
-    GEOSCoordSeq_setXY_r(geos(), points, i, corners[i % count].u, corners[i % count].z);
-  return kept(GEOSGeom_createLinearRing_r(geos(), points));
-}
-
-Shape polygonOf(const std::vector<Corner>& corners) {
-  return kept(GEOSGeom_createPolygon_r(geos(), ringOf(corners).release(), nullptr, 0));
-}
-
-std::vector<Corner> cornersOf(const std::vector<FaceVertex>& vertices) {
-  std::vector<Corner> corners;
-  for (const FaceVertex& vertex : vertices) corners.push_back({at(vertex.u), at(vertex.z)});
-  return corners;
-}
-
-Shape shapeOf(const Piece& piece) {
-  std::vector<GEOSGeometry*> holes;
-  for (std::size_t i = 1; i < piece.rings.size(); ++i) holes.push_back(ringOf(cornersOf(piece.rings[i])).release());
-  return kept(GEOSGeom_createPolygon_r(geos(), ringOf(cornersOf(piece.rings.front())).release(), holes.data(),
-                                       static_cast<unsigned>(holes.size())));
 }
 
 // The line from left to right of what is sheeted at least: its end segments go straight on.
@@ -101,21 +52,6 @@ Shape faceOf(const SheetRun& run) {
   const Shape whole = polygonOf(corners);
   const Shape window = box(left, right, run.floor ? at(*run.floor) : -kFar, run.ceiling ? at(*run.ceiling) : kFar);
   return kept(GEOSIntersection_r(geos(), whole.get(), window.get()));
-}
-
-Shape shapeOf(const CutRegion& cut) {
-  std::vector<Corner> corners;
-  if (cut.reachesFloor) {
-    corners = {{at(cut.left), -kFar}, {at(cut.right), -kFar}};
-  } else if (cut.lower.vertices().size() < 2) {
-    corners = {{at(cut.left), at(cut.bottom)}, {at(cut.right), at(cut.bottom)}};
-  } else {
-    corners = cornersOf(cut.lower.vertices());
-  }
-  std::vector<Corner> above = cornersOf(cut.upper.vertices());
-  if (above.size() < 2) above = {{at(cut.left), at(cut.top)}, {at(cut.right), at(cut.top)}};
-  corners.insert(corners.end(), above.rbegin(), above.rend());
-  return polygonOf(corners);
 }
 
 Shape unionOf(std::vector<Shape> shapes) {
