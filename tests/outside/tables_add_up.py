@@ -2,7 +2,7 @@
 """Reads the tables of every sample's packet as a spreadsheet would and adds them up again.
 
 The contract: RFC 4180, units in the header, area = cover x length x quantity, every piece in one line of the order, every corner
-of a piece within its blank.
+of a piece within its blank, every hole in metal and its screw counted once.
 """
 
 import csv
@@ -14,12 +14,14 @@ from pathlib import Path
 
 sys.dont_write_bytecode = True
 sys.path.insert(0, str(Path(__file__).parent / "shared"))
+from hole_rows import holes_add_up  # noqa: E402
 from packets import SAMPLES, check, finish, inches, read_job, run  # noqa: E402
 
 COLUMNS = {
     "sheet-order.csv": "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks",
     "pieces.csv": "wall,mark,module,hang_order,left_in,right_in,bottom_in,low_edge_in,high_edge_in,blank_length_in,kind,batch,"
     "left_edge_in,right_edge_in,peak_u_in,order_code",
+    "holes.csv": "mark,support,x_in,s_in,wall,u_in,z_in,through_lap,screw,edge_x_in,chalk_in,count,basis,status,drilled,zone",
     "cuts.csv": "mark,ring,corner,x_in,y_in",
     "findings.csv": "grade,id,wall,mark,where,why,do,source",
     "contents.csv": "file,what,pages,bytes",
@@ -33,6 +35,10 @@ INCH, FOOT, MILLIMETRE, METRE = 25_400_000, 304_800_000, 10**6, 10**9  # nanomet
 def nanometres(text, unit):
     """A table's figure as the whole nanometres that it stands for."""
     return round(Fraction(text) * unit)
+
+
+def in_nanometres(units):
+    return lambda text: nanometres(text, small(units))
 
 
 def small(units):
@@ -157,6 +163,8 @@ def main():
                 where = f"{sample.name} {units}"
                 order_adds_up(where, read_job(sample), t["sheet-order.csv"], t["pieces.csv"], units)
                 pieces_are_whole(where, t["pieces.csv"], t["cuts.csv"], units)
+                screws = holes_add_up(where, read_job(sample), t["holes.csv"], t["pieces.csv"], t["cuts.csv"], in_nanometres(units))
+                check(screws > 0, f"{where}: has screws")
                 contents_are_there(where, folder, t["contents.csv"])
                 grades = [row["grade"] for row in t["findings.csv"]]
                 check(set(grades) <= {"stop", "look", "note"}, f"{where}: grades {set(grades)}")
@@ -172,7 +180,7 @@ def same_in_both_units(where, tables):
     """The same nanometres stand in both."""
     if len(tables) < 2:
         return
-    for name in ("pieces.csv", "cuts.csv", "sheet-order.csv"):
+    for name in ("pieces.csv", "holes.csv", "cuts.csv", "sheet-order.csv"):
         feet, metric = tables["ft-in"][name], tables["mm"][name]
         check(len(feet) == len(metric), f"{where} {name}: as many rows in both units")
         for a, b in zip(feet, metric):
