@@ -94,6 +94,40 @@ QImage pdfPicture(const QString& pdf, const QString& picture, const QRect& shown
   return QImage(picture + ".png");
 }
 
+// Middles of dots, the marks of structural screws: black rings of eight corners.
+std::vector<PaperPoint> dotsOn(const Page& page) {
+  std::vector<PaperPoint> dots;
+  for (const Item& item : page.drawing.items) {
+    const Fill* fill = std::get_if<Fill>(&item);
+    if (!fill || fill->ink != Ink::Black) continue;
+    for (const auto& ring : fill->rings) {
+      if (ring.size() == 8) dots.push_back({(ring[0].x + ring[4].x) / 2, (ring[0].y + ring[4].y) / 2});
+    }
+  }
+  return dots;
+}
+
+// Of `dots` those in the part `shown` whose middle is not dark in its picture.
+int missingDots(const QImage& image, const QRect& shown, const std::vector<PaperPoint>& dots, int& seen) {
+  int missing = 0;
+  for (const PaperPoint& dot : dots) {
+    if (!QRectF(shown).adjusted(1, 1, -1, -1).contains(dot.x, dot.y)) continue;
+    const auto pixel = [](double at) { return qFloor(at * perMillimetre); };
+    missing += qGray(image.pixel(pixel(dot.x - shown.left()), pixel(dot.y - shown.top()))) < 128 ? 0 : 1;
+    ++seen;
+  }
+  return missing;
+}
+
+// The warehouse with its long sides 1002 ft long: 334 sheets each.
+Job longHall() {
+  Job job = loadJob(RIBWRIGHT_ROOT "/sample-jobs/doe-warehouse.json").value();
+  for (PlanPoint& corner : job.building.outline) {
+    if (corner.x > Length()) corner.x = Length::feet(1002);
+  }
+  return job;
+}
+
 }  // namespace
 
 class ElevationPdfTest : public QObject {
@@ -103,6 +137,9 @@ class ElevationPdfTest : public QObject {
   void pagesHaveTheSizeOfTheirPaper();
   void theFontIsEmbeddedAndTextStaysText();
   void theScaleBarMeasuresTrueInPdfAndSvg();
+  void screwsAreMarkedInPdfAndSvg();
+  void pagesWithScrewsSayThatNothingIsDrilledByThem();
+  void aWallOf334SheetsStaysSmall();
   void theSamePagesGiveTheSameBytes();
   void everyObjectStandsWhereTheTableSays();
   void nothingComesOfNoPages();
@@ -172,6 +209,45 @@ void ElevationPdfTest::theScaleBarMeasuresTrueInPdfAndSvg() {
       QVERIFY2(qAbs(darkRun(svgPicture(pages.front(), shown), shown, *bar) - length) <= 0.1, qPrintable(sample.name));
     }
   }
+}
+
+void ElevationPdfTest::screwsAreMarkedInPdfAndSvg() {
+  for (const Sample& sample : samples_) {
+    const auto pages = elevationPages(sample.job, sample.plan, PaperSize::A3);
+    const std::vector<PaperPoint> dots = dotsOn(pages.front());
+    QVERIFY2(dots.size() > 20, qPrintable(sample.name));
+    const PaperPoint middle = dots[dots.size() / 2];
+    const QRect shown = QRectF(middle.x - 20, middle.y - 20, 40, 40).toAlignedRect();
+    int seen = 0;
+    const QImage pdf = pdfPicture(written(pages), folder_.filePath("dots"), shown);
+    QCOMPARE(missingDots(pdf, shown, dots, seen), 0);
+    QCOMPARE(missingDots(svgPicture(pages.front(), shown), shown, dots, seen), 0);
+    QVERIFY(seen >= 4);
+  }
+}
+
+void ElevationPdfTest::pagesWithScrewsSayThatNothingIsDrilledByThem() {
+  for (const Sample& sample : samples_) {
+    const auto pages = elevationPages(sample.job, sample.plan, PaperSize::Letter);
+    const QString path = written(pages);
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+      const QString number = QString::number(i + 1);
+      const QString text = QString::fromUtf8(told("pdftotext", {"-f", number, "-l", number, path, "-"}));
+      const int said = int(text.count("screw heights from plan: not for drilling"));
+      QVERIFY2(said == (dotsOn(pages[i]).empty() ? 0 : 1), pages[i].title.c_str());
+    }
+  }
+}
+
+// Two walls of 334 sheets and two of 110, some 27,000 screws.
+void ElevationPdfTest::aWallOf334SheetsStaysSmall() {
+  const Job job = longHall();
+  const Plan made = plan(job);
+  QVERIFY(made.walls.front()->layout.pieces.size() >= 334);
+  QVERIFY(made.walls.front()->holes.holes.size() > 5000);
+  const std::string pdf = elevationPdf(elevationPages(job, made, PaperSize::Letter), "Sample");
+  QVERIFY(!pdf.empty());
+  QVERIFY2(pdf.size() < 1'500'000, qPrintable(QString::number(pdf.size())));
 }
 
 void ElevationPdfTest::theSamePagesGiveTheSameBytes() {
