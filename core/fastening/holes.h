@@ -34,7 +34,7 @@ struct Hole {
   std::int8_t upper = 0;    // which of them lies on top
   bool throughLap = false;  // through two sheets side by side
   bool inPlace = false;     // drilled where it hangs, not in the stack
-  bool corner = false;      // of the corner pattern
+  bool corner = false;      // of a sheet that takes the corner pattern
   bool operator==(const Hole&) const = default;
 };
 

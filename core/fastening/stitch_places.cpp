@@ -69,10 +69,14 @@ class StitchWalk {
 
   std::vector<Upright> metalAt(const StandingSheet& sheet, Length t) const {
     const HangingFrame& frame = screws_.sheets().frame();
-    std::vector<Upright> uprights;
-    for (const SheetMetal& metal : sheet.pieces)
-      appendUprights(*metal.shape, frame.toFace(t), frame.hand == Hand::LeftToRight, uprights);
-    return joined(std::move(uprights));
+    std::vector<Upright> left, right;
+    for (const SheetMetal& metal : sheet.pieces) {
+      appendUprights(*metal.shape, frame.toFace(t), false, left);
+      appendUprights(*metal.shape, frame.toFace(t), true, right);
+    }
+    // On an upright edge there is no metal, whichever side it lies.
+    if (left == right) return joined(std::move(left));
+    return common(joined(std::move(left)), joined(std::move(right)));
   }
 
   // Heights of the structural screws through both sheets, rising.

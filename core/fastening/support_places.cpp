@@ -1,6 +1,7 @@
 // Rows of screws on base, eave, rake, girts, end laps, heads and sills.
 #include <algorithm>
 
+#include "core/fastening/metal_between.h"
 #include "core/fastening/run_screws.h"
 #include "core/fastening/spacing_limits.h"
 #include "core/fastening/upright_margin.h"
@@ -26,41 +27,12 @@ HoleKind kindOf(SupportKind kind) {
   }
 }
 
-// The wall's cuts from left to right.
-class CutsByPlace {
- public:
-  explicit CutsByPlace(const std::vector<CutRegion>& cuts) {
-    for (const CutRegion& cut : cuts) cuts_.push_back({&cut, cut.right});
-    std::sort(cuts_.begin(), cuts_.end(), [](const Cut& a, const Cut& b) { return a.region->left < b.region->left; });
-    for (std::size_t i = 1; i < cuts_.size(); ++i)
-      cuts_[i].farthest = std::max(cuts_[i].farthest, cuts_[i - 1].farthest);
-  }
-
-  // Whether one of them lies between two places at a height.
-  bool liesBetween(Length from, Length to, Length z) const {
-    auto cut = std::partition_point(cuts_.begin(), cuts_.end(), [to](const Cut& c) { return c.region->left < to; });
-    while (cut != cuts_.begin() && (--cut)->farthest > from) {
-      const CutRegion& region = *cut->region;
-      if (region.right > from && z < region.top && (region.reachesFloor || z > region.bottom)) return true;
-    }
-    return false;
-  }
-
- private:
-  struct Cut {
-    const CutRegion* region;
-    Length farthest;  // how far right it and those before it reach
-  };
-  std::vector<Cut> cuts_;
-};
-
 // Walks one row along one run, sheet by sheet, and sees where its screws stand too far apart.
 class RowWalk {
  public:
-  RowWalk(RunScrews& screws, const WallLayout& layout, const CutsByPlace& cuts, std::int32_t row)
+  RowWalk(RunScrews& screws, const WallLayout& layout, std::int32_t row)
       : screws_(screws),
         layout_(layout),
-        cuts_(cuts),
         row_(screws.holes().supports.rows[static_cast<std::size_t>(row)]),
         index_(row),
         rightward_(screws.sheets().frame().hand == Hand::LeftToRight),
@@ -78,7 +50,9 @@ class RowWalk {
       const StandingSheet& sheet = screws_.sheets()[m];
       const Length end = sheet.line + screws_.sheets().profile().cover;
       while (screws_.sheets().inOrder() && first_ + 1 < order_.size() && toT(order_[first_]) < sheet.line) ++first_;
-      for (std::size_t i = first_; i < order_.size() && fromT(order_[i]) <= end; ++i) walkSheet(m, i);
+      for (std::size_t i = first_; i < order_.size() && fromT(order_[i]) <= end; ++i) {
+        if (toT(order_[i]) >= sheet.line) walkSheet(m, i);
+      }
     }
   }
 
@@ -168,13 +142,21 @@ class RowWalk {
     for (std::size_t i = servedAt_; i < at; ++i) {
       if (toT(order_[i]) != fromT(order_[i + 1])) return true;
     }
-    const Length u = screws_.sheets().frame().toFace(place.t), before = screws_.sheets().frame().toFace(served_->t);
-    return cuts_.liesBetween(std::min(u, before), std::max(u, before), place.z);
+    const auto height = [this, &place](Length t, bool beyond) {
+      if (row_.alongTop) {
+        const Beside side = beyond == rightward_ ? Beside::Right : Beside::Left;
+        return stretchRow(place) + layout_.face.steel.heightAt(screws_.sheets().frame().toFace(t), side);
+      }
+      if (place.z == served_->z) return place.z;
+      return HeightLine({{served_->t, served_->z}, {place.t, place.z}}).heightAt(t, Beside::Right);
+    };
+    return !isMetalBetween(screws_.sheets(), served_->module, place.module, served_->t, place.t, height);
   }
+
+  Length stretchRow(const Place& place) const { return row_.stretches[static_cast<std::size_t>(place.stretch)].row; }
 
   RunScrews& screws_;
   const WallLayout& layout_;
-  const CutsByPlace& cuts_;
   const SupportRow& row_;
   std::int32_t index_;
   bool rightward_;
@@ -189,9 +171,8 @@ class RowWalk {
 }  // namespace
 
 void placeRows(RunScrews& screws, const WallLayout& layout) {
-  const CutsByPlace cuts(layout.cuts);
   for (std::size_t row = 0; row < screws.holes().supports.rows.size(); ++row) {
-    RowWalk(screws, layout, cuts, static_cast<std::int32_t>(row)).walk();
+    RowWalk(screws, layout, static_cast<std::int32_t>(row)).walk();
   }
 }
 
