@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/checks/job_checks.h"
+#include "core/checks/screw_words.h"
 
 namespace ribwright {
 namespace {
@@ -10,30 +11,41 @@ bool isNumber(std::string_view text) {
   return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
-const Wall* wallOfMark(const Job& job, std::string_view mark) {
-  const auto wall = std::find_if(job.walls.begin(), job.walls.end(), [&](const Wall& w) {
-    return !w.letter.empty() && mark.starts_with(w.letter) && isNumber(mark.substr(w.letter.size()));
-  });
-  return wall == job.walls.end() ? nullptr : &*wall;
+std::string joined(const std::vector<std::string>& names, const char* between) {
+  std::string all;
+  for (const std::string& name : names) all.append(all.empty() ? "" : between).append(name);
+  return all;
 }
 
-void checkId(const Job& job, const Wall& wall, const std::string& id, std::vector<Finding>& findings) {
+bool isLikeMark(const Job& job, std::string_view id) {
   const std::size_t dot = id.find('.');
-  if (dot != std::string::npos && !isNumber(std::string_view(id).substr(dot + 1))) return;
-  const Wall* other = wallOfMark(job, std::string_view(id).substr(0, dot));
-  if (!other) return;
-  findings.push_back(
-      {Grade::Look, "opening-id-like-mark", wall.letter, id, {{"other", other->letter}}, "common practice"});
+  if (dot != std::string_view::npos && !isNumber(id.substr(dot + 1))) return false;
+  return isSheetMark(job, id.substr(0, dot));
 }
 
 }  // namespace
 
-bool isSheetMark(const Job& job, std::string_view mark) { return wallOfMark(job, mark) != nullptr; }
+bool isSheetMark(const Job& job, std::string_view mark) {
+  return std::any_of(job.walls.begin(), job.walls.end(), [&](const Wall& wall) {
+    return !wall.letter.empty() && mark.starts_with(wall.letter) && isNumber(mark.substr(wall.letter.size()));
+  });
+}
 
 void checkOpeningIds(const Job& job, std::vector<Finding>& findings) {
   for (const Wall& wall : job.walls) {
-    for (const Opening& opening : wall.openings) checkId(job, wall, opening.id, findings);
-    for (const Penetration& penetration : wall.penetrations) checkId(job, wall, penetration.id, findings);
+    std::vector<std::string> alike;
+    const auto look = [&](const std::string& id) {
+      if (isLikeMark(job, id)) alike.push_back(id);
+    };
+    for (const Opening& opening : wall.openings) look(opening.id);
+    for (const Penetration& penetration : wall.penetrations) look(penetration.id);
+    if (alike.empty()) continue;
+    findings.push_back({Grade::Look,
+                        "opening-id-like-mark",
+                        wall.letter,
+                        joined(alike, "+"),
+                        {{"ids", listed(alike, alike.size())}, {"one", alike.front()}},
+                        "common practice"});
   }
 }
 

@@ -69,7 +69,7 @@ std::string sheetsOf(const WallLook& look, const RefusalGroup& group) {
   }
   std::vector<std::string> marks;
   for (const std::int32_t piece : pieces) marks.push_back(look.layout.pieces.at(static_cast<std::size_t>(piece)).mark);
-  return listed(marks);
+  return said(marks.size() == 1 ? "screws.sheet" : "screws.sheets", {{"marks", listed(marks)}});
 }
 
 bool isByOffset(HoleKind kind) { return kind != HoleKind::Jamb && kind != HoleKind::Stitch; }

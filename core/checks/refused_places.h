@@ -38,7 +38,7 @@ const std::string& patternOf(const WallLook& look, const Refusal& refusal);
 std::optional<Length> lapEdgeAt(const WallLook& look, const Refusal& refusal);
 // Mark of the sheet that would have had the hole; empty where it is not known.
 std::string sheetOf(const WallLook& look, const Refusal& refusal);
-// "B3, B7 and 12 more".
+// "sheet B3", "sheets B3, B7 and 12 more".
 std::string sheetsOf(const WallLook& look, const RefusalGroup& group);
 
 // Those of a pattern's rows that state offsets; not jambs and side laps, whose screws are spaced.

@@ -40,18 +40,32 @@ double distanceTo(const FaceVertex& a, const FaceVertex& b, Length u, Length z) 
   return std::hypot(ax + along * dx, ay + along * dy);
 }
 
-// To the nearest edge of any sheet of the run; at most `limit`.
-Length distanceToMetalEdge(const WallLook& look, const Refusal& refusal, Length limit) {
+struct NearestEdge {
+  Length distance;
+  const char* direction = "screws.edge.upright";
+};
+
+// Of any sheet of the run; farther than `limit` none is looked for.
+NearestEdge nearestEdge(const WallLook& look, const Refusal& refusal, Length limit) {
+  NearestEdge nearest;
   double least = limit.inMillimetres();
   for (const Piece& piece : look.layout.pieces) {
     const bool near = piece.run == refusal.run && piece.left - limit <= refusal.u && refusal.u <= piece.right + limit;
     if (!near) continue;
     for (const Ring& ring : piece.rings) {
-      for (std::size_t i = 0; i < ring.size(); ++i)
-        least = std::min(least, distanceTo(ring[i], ring[(i + 1) % ring.size()], refusal.u, refusal.z));
+      for (std::size_t i = 0; i < ring.size(); ++i) {
+        const FaceVertex &a = ring[i], &b = ring[(i + 1) % ring.size()];
+        const double distance = distanceTo(a, b, refusal.u, refusal.z);
+        if (distance >= least) continue;
+        least = distance;
+        nearest.direction = a.u == b.u   ? "screws.edge.upright"
+                            : a.z == b.z ? "screws.edge.level"
+                                         : "screws.edge.sloped";
+      }
     }
   }
-  return Length::nanometres(static_cast<std::int64_t>(least * 1e6));
+  nearest.distance = Length::nanometres(static_cast<std::int64_t>(least * 1e6));
+  return nearest;
 }
 
 std::string markOf(const WallLook& look, const Refusal& refusal) {
@@ -70,13 +84,15 @@ std::string partOf(const WallLook& look, const Refusal& refusal) {
 Finding nearCut(const WallLook& look, const RefusalGroup& group) {
   const Refusal& first = *group.first;
   const Length clear = fromEdge(screwOf(look, first));
+  const NearestEdge edge = nearestEdge(look, first, clear);
   Finding finding = look.finding(Grade::Look, "screw-near-cut", markOf(look, first),
                                  {{"row", rowWords(look.holes.supports, first.kind, first.row)},
                                   {"count", group.count()},
                                   {"sheets", sheetsOf(look, group)},
                                   {"u", first.u},
                                   {"z", first.z},
-                                  {"gap", distanceToMetalEdge(look, first, clear)},
+                                  {"gap", edge.distance},
+                                  {"edge", said(edge.direction)},
                                   {"limit", clear}},
                                  "AISI S100-16");
   finding.part = partOf(look, first);

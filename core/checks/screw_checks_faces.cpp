@@ -156,11 +156,12 @@ std::string rowsOf(const WallLook& look, const RefusalGroup& group) {
 
 Finding offEnd(const WallLook& look, const RefusalGroup& group) {
   const Refusal& first = *group.first;
-  const SteelEnd end = steelEnd(look, first);
+  SteelEnd end = steelEnd(look, first);
+  const std::string rows = rowsOf(look, group);
+  if (rows != end.words) end.words = said("screws.end.rows", {{"steel", end.words}, {"rows", rows}});
   const Length shift = shiftToSteel(look, first);
   Finding finding = look.finding(Grade::Look, "screw-off-steel-end", end.mark,
                                  {{"steel", end.words},
-                                  {"rows", rowsOf(look, group)},
                                   {"sheets", sheetsOf(look, group)},
                                   {"count", group.count()},
                                   {"u", first.u},

@@ -135,9 +135,11 @@ void checkSheetsHeld(const WallLook& look, std::vector<Finding>& findings) {
     if (!held[i] && patternOf(look, static_cast<std::size_t>(piece.run))) marks.push_back(piece.mark);
   }
   if (marks.empty()) return;
-  findings.push_back(look.finding(Grade::Look, "sheet-without-screws", "",
-                                  {{"sheets", listed(marks)}, {"count", std::int64_t(marks.size())}},
-                                  "common practice"));
+  findings.push_back(
+      look.finding(Grade::Look, "sheet-without-screws", "",
+                   {{"sheets", said(marks.size() == 1 ? "screws.sheet" : "screws.sheets", {{"marks", listed(marks)}})},
+                    {"count", std::int64_t(marks.size())}},
+                   "common practice"));
 }
 
 void checkEndLapLength(const WallLook& look, std::vector<Finding>& findings) {

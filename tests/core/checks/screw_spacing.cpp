@@ -85,7 +85,7 @@ TEST_CASE("a sheet that no screw goes through is named") {
   job.walls[0].width = Length::inches(36 * 13 + 7);
   const auto found = foundOf(job, "sheet-without-screws");
   REQUIRE(found.size() == 1);
-  CHECK(valueOf<std::string>(found[0], "sheets") == "A14");
+  CHECK(valueOf<std::string>(found[0], "sheets") == "sheet A14");
   CHECK(saysAll(found[0]));
 }
 
