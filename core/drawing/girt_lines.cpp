@@ -36,8 +36,8 @@ std::string rowWords(const WallView& view, const Stretch& stretch) {
   return view.say("paper.row", {{"name", name}, {"height", dimensionText(stretch.row, view.style)}});
 }
 
-// What of a stretch from x = a to b, where the wall is `room[0]` high over the line at a and `room[1]` at b, lies under
-// its top; the same for its bottom with the signs turned.
+// Cuts a part, from x = a to b, down to where the wall's edge keeps to the right side of the line: it is `atA` off it
+// at a and `atB` at b, below 0 on the wrong side.
 void keepWhere(LevelPart& part, double a, double b, double atA, double atB) {
   if (atA < 0 && atB < 0) part.to = part.from - 1;
   if ((atA < 0) == (atB < 0)) return;
