@@ -11,12 +11,6 @@ bool isNumber(std::string_view text) {
   return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
-std::string joined(const std::vector<std::string>& names, const char* between) {
-  std::string all;
-  for (const std::string& name : names) all.append(all.empty() ? "" : between).append(name);
-  return all;
-}
-
 bool isLikeMark(const Job& job, std::string_view id) {
   const std::size_t dot = id.find('.');
   if (dot != std::string_view::npos && !isNumber(id.substr(dot + 1))) return false;
@@ -40,12 +34,14 @@ void checkOpeningIds(const Job& job, std::vector<Finding>& findings) {
     for (const Opening& opening : wall.openings) look(opening.id);
     for (const Penetration& penetration : wall.penetrations) look(penetration.id);
     if (alike.empty()) continue;
+    const std::string more = alike.size() == 1 ? "" : "and " + std::to_string(alike.size() - 1) + " more";
     findings.push_back({Grade::Look,
                         "opening-id-like-mark",
                         wall.letter,
-                        joined(alike, "+"),
-                        {{"ids", listed(alike, alike.size())}, {"one", alike.front()}},
-                        "common practice"});
+                        alike.front(),
+                        {{"ids", listed(alike, 12)}, {"one", alike.front()}},
+                        "common practice",
+                        more});
   }
 }
 

@@ -126,7 +126,9 @@ SteelEnd steelEnd(const WallLook& look, const Refusal& refusal) {
     const bool meets = atFrom ? other.to == stretch.from : other.from == stretch.to;
     if (meets && other.steel != Stretch::Steel::Own) return flangeEnd(other);
   }
-  return {stretch.name, atFrom ? "left end" : "right end",
+  // A key that silences a finding has no more than 300 characters, and girts that lap are many in one name.
+  const std::string& mark = stretch.name.size() <= 150 ? stretch.name : row.id;
+  return {mark, atFrom ? "left end" : "right end",
           said(atFrom ? "screws.end.left" : "screws.end.right", {{"id", stretch.name}})};
 }
 

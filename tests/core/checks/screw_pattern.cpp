@@ -204,7 +204,7 @@ TEST_CASE("an opening that is called like a sheet is told, on the wall where it 
   job.walls[0].penetrations = {pipe};
   const auto found = foundOf(job, "opening-id-like-mark");
   REQUIRE(found.size() == 1);
-  CHECK(found[0].key() == "opening-id-like-mark|A|D1+A7.1");
+  CHECK(found[0].key() == "opening-id-like-mark|A|D1|and 1 more");
   CHECK(saysAll(found[0]));
   job.walls[0].openings[0].id = "D1a";
   job.walls[0].penetrations[0].id = "A7.";
