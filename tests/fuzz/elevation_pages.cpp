@@ -6,6 +6,7 @@
 #include "core/drawing/elevation.h"
 #include "tests/core/drawing/page_faults.h"
 #include "tests/fuzz/random_building.h"
+#include "tests/fuzz/random_screws.h"
 
 using namespace ribwright;
 using namespace ribwright::fuzz;
@@ -39,7 +40,40 @@ int saidToBeMissing(const std::vector<Page>& pages) {
   return missing;
 }
 
+// Screws that the pages of each wall say they show: of every kind, of a wall without a break or of each of its pages.
+std::map<std::string, int> screwsSaid(const std::vector<Page>& pages) {
+  std::map<std::string, int> said;
+  for (const Page& page : pages) {
+    for (const Text& text : textsOf(page)) {
+      for (const char* kind : {"structural ", "stitch ", "jambs "}) {
+        if (text.words.starts_with(kind)) said[page.wall] += std::stoi(text.words.substr(std::string(kind).size()));
+      }
+    }
+  }
+  return said;
+}
+
 }  // namespace
+
+TEST_CASE(
+    "with the screws and girts of 200 random buildings nothing covers, crosses or leaves anything, and every screw is "
+    "counted") {
+  std::size_t screws = 0;
+  for (int index = 0; index < buildings; ++index) {
+    Dice dice(kSeed + 1, index);
+    const Job job = withScrews(randomJob(kSeed, index), dice);
+    const Plan made = plan(job);
+    const auto pages = elevationPages(job, made, papers[index % 4]);
+    INFO("seed " << kSeed << ", building " << index);
+    for (const Page& page : pages) CHECK(pageFaults(page) == std::vector<std::string>{});
+    auto said = screwsSaid(pages);
+    for (const auto& wall : made.walls) {
+      CHECK(said[wall->layout.letter] == static_cast<int>(wall->holes.holes.size()));
+      screws += wall->holes.holes.size();
+    }
+  }
+  CHECK(screws > 10'000);
+}
 
 TEST_CASE(
     "on the pages of 200 random buildings nothing covers, crosses or leaves anything, and every piece is named once") {

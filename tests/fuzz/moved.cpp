@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "tests/fuzz/stated_wall.h"
+#include "tests/fuzz/stated_zone.h"
 
 namespace ribwright::fuzz {
 namespace {
@@ -24,6 +24,20 @@ void turnStart(Start& start) { start.side = start.side == Start::Side::Left ? St
 
 void raise(std::optional<Length>& z, Length by) {
   if (z) *z += by;
+}
+
+// Girts go from the other corner, columns are counted from it.
+void turnSteel(Wall& wall, Length width) {
+  for (Girt& girt : wall.girts) {
+    const std::optional<Length> from = girt.from;
+    girt.from = girt.to ? std::optional(width - *girt.to) : std::nullopt;
+    girt.to = from ? std::optional(width - *from) : std::nullopt;
+  }
+  ColumnGrid& columns = wall.columns;
+  Length last = columns.offset;
+  for (const Length bay : columns.bays) last += bay;
+  columns.offset = width - last;
+  std::reverse(columns.bays.begin(), columns.bays.end());
 }
 
 // Level runs of concrete as steps, the first from the left corner.
@@ -68,6 +82,8 @@ Job freed(const Job& job, const Wall& wall, Hand hand) {
   for (Penetration& hole : free.penetrations) {
     hole.place = {Anchor::From::LeftCorner, 0, at(statedCentre(wall, face.width, hole)), Anchor::To::NearJamb};
   }
+  // Away from its building a wall cannot reckon its corner zone.
+  if (const auto zone = statedZone(job, wall, face)) one.settings.cornerZones = {CornerZones::Rule::Typed, at(*zone)};
   one.building = Building();
   one.site = Site();
   one.walls = {free};
@@ -96,6 +112,7 @@ Job mirrored(const Job& job) {
   }
   for (Opening& opening : wall.openings) opening.place.from = Anchor::From::RightCorner;
   for (Penetration& hole : wall.penetrations) hole.place.from = Anchor::From::RightCorner;
+  turnSteel(wall, width);
   for (HungSheet& hung : turnedJob.facts.hung) hung.leadingEdge = width - hung.leadingEdge;
   return turnedJob;
 }

@@ -7,7 +7,7 @@
 
 namespace ribwright::fuzz {
 
-// Only this wall, free, its top and its hang typed, every opening placed from the left corner.
+// Only this wall, free, its top, its hang and its corner zone typed, every opening placed from the left corner.
 Job freed(const Job& job, const Wall& wall, Hand hand);
 // A job of one free wall.
 Job mirrored(const Job& job);

@@ -58,7 +58,9 @@ ScrewPattern filledPattern(FieldDice& dice, const Job& job) {
   pattern.stitchSpacing = dice.maybe([&] { return dice.within(positive); });
   pattern.stitchScrew = dice.idOf(job.screws);
   pattern.lapHoles = dice.choice<ScrewPattern::LapHoles>(1);
+  pattern.limits = dice.choice<ScrewPattern::Limits>(3);
   pattern.spacingLimit = dice.within(notNegative);
+  pattern.spacingApproval = dice.line();
   pattern.jambSpacingLimit = dice.within(positive);
   pattern.confirmation = dice.maybe([&] { return Confirmation{dice.line(), dice.line(), dice.line(), dice.line()}; });
   return pattern;

@@ -17,7 +17,7 @@ Anchor filledAnchor(FieldDice& dice) {
   return anchor;
 }
 
-Opening filledOpening(FieldDice& dice) {
+Opening filledOpening(FieldDice& dice, const Job& job) {
   const auto clearance = [&] { return dice.maybe([&] { return dice.within(notNegative); }); };
   Opening opening;
   opening.id = dice.id();
@@ -28,6 +28,7 @@ Opening filledOpening(FieldDice& dice) {
   opening.sill = dice.within(anyLength);
   opening.clearances = {clearance(), clearance(), clearance()};
   opening.jambTrim = dice.within(notNegative);
+  opening.frame = {dice.within(positive), dice.within(notNegative), dice.idOf(job.members)};
   return opening;
 }
 
@@ -70,6 +71,7 @@ Band filledBand(FieldDice& dice, const Job& job) {
   band.gap = dice.within(notNegative);
   band.profile = dice.idOf(job.profiles);
   band.colour = dice.line();
+  band.pattern = dice.idOf(job.patterns);
   band.directionalFinish = dice.flag();
   band.thickness = dice.maybe([&] { return dice.within({Length(), Length::millimetres(25), true}); });
   band.start = dice.maybe([&] { return filledStart(dice); });
@@ -167,7 +169,7 @@ Wall filledWall(FieldDice& dice, const Job& job, const std::string& letter) {
   edges(dice, wall);
   sheets(dice, job, wall);
   steel(dice, job, wall);
-  wall.openings = dice.list(4, [&] { return filledOpening(dice); });
+  wall.openings = dice.list(4, [&] { return filledOpening(dice, job); });
   wall.penetrations = dice.list(3, [&] { return filledPenetration(dice); });
   wall.pattern = dice.idOf(job.patterns);
   wall.survey = filledSurvey(dice);
