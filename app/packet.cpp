@@ -24,7 +24,7 @@ Outcome<std::vector<PacketFile>> paintedOffscreen(const PlannedJob& planned, Pap
   QHashSeed::setDeterministicGlobalSeed();  // the painter keeps fonts in a hash, and the same job gives the same bytes
   qInstallMessageHandler(withoutTalkOfFolders);
   const QGuiApplication application(count, words);
-  return packetFiles(planned.job, planned.plan, planned.style.units, paper);
+  return packetFiles(planned.job, planned.plan, {planned.style.units, paper});
 }
 
 }  // namespace

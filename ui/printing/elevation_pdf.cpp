@@ -39,7 +39,7 @@ class SteadyHashes {
 
 }  // namespace
 
-std::string elevationPdf(const std::vector<Page>& pages, const std::string& title) {
+std::string elevationPdf(const std::vector<Page>& pages, const std::string& title, const std::function<bool()>& goOn) {
   if (pages.empty()) return {};
   const SteadyHashes steady;
   QBuffer buffer;
@@ -53,6 +53,7 @@ std::string elevationPdf(const std::vector<Page>& pages, const std::string& titl
     QPainter painter;
     if (!painter.begin(&writer)) return {};
     for (std::size_t i = 0; i < pages.size(); ++i) {
+      if (goOn && !goOn()) return {};
       if (i > 0) {
         writer.setPageLayout(layoutOf(pages[i]));
         if (!writer.newPage()) return {};

@@ -1,5 +1,7 @@
 #include "ui/printing/packet_files.h"
 
+#include <algorithm>
+
 #include "core/drawing/elevation.h"
 #include "core/output/svg.h"
 #include "ui/printing/elevation_pdf.h"
@@ -8,35 +10,67 @@ namespace ribwright {
 
 namespace {
 
-// One SVG a wall, of the pages that come one after the other.
-std::vector<PacketFile> svgFiles(const std::vector<Page>& pages) {
-  std::vector<PacketFile> files;
-  for (std::size_t first = 0; first < pages.size();) {
-    std::size_t last = first;
-    while (last < pages.size() && pages[last].wall == pages[first].wall) ++last;
-    const std::vector<Page> own(pages.begin() + static_cast<std::ptrdiff_t>(first),
-                                pages.begin() + static_cast<std::ptrdiff_t>(last));
-    const std::string& letter = pages[first].wall;
-    files.push_back(
-        {"elevation-" + letter + ".svg", "elevation of wall " + letter, static_cast<int>(own.size()), svgText(own)});
-    first = last;
+// Counts steps and asks before each whether to go on; once stopped it stays so.
+class Steps {
+ public:
+  explicit Steps(const PacketProgress& progress) : progress_(progress) {}
+
+  void expect(int more) { of_ = done_ + more; }
+  bool next() {
+    goOn_ = goOn_ && (!progress_.step || progress_.step(done_, of_));
+    ++done_;
+    return goOn_;
   }
-  return files;
+  bool stopped() const { return !goOn_; }
+
+ private:
+  const PacketProgress& progress_;
+  int done_ = 0, of_ = 0;
+  bool goOn_ = true;
+};
+
+// The pages of each wall, which come one after the other.
+std::vector<std::vector<Page>> byWall(const std::vector<Page>& pages) {
+  std::vector<std::vector<Page>> walls;
+  for (const Page& page : pages) {
+    if (walls.empty() || walls.back().front().wall != page.wall) walls.emplace_back();
+    walls.back().push_back(page);
+  }
+  return walls;
+}
+
+PacketFile svgFile(const std::vector<Page>& pages) {
+  const std::string& letter = pages.front().wall;
+  return {"elevation-" + letter + ".svg", "elevation of wall " + letter, static_cast<int>(pages.size()),
+          svgText(pages)};
 }
 
 }  // namespace
 
-Outcome<std::vector<PacketFile>> packetFiles(const Job& job, const Plan& plan, UnitSystem units, PaperSize paper) {
+Fault packetStopped() { return {"packet", "was stopped; nothing of it has been written"}; }
+
+Outcome<std::vector<PacketFile>> packetFiles(const Job& job, const Plan& plan, const PacketForm& form,
+                                             const PacketProgress& progress) {
   Job shown = job;
-  shown.units = units;
-  std::vector<PacketFile> files = packetTables(job, plan, {units, job.decimalSign});
-  const std::vector<Page> pages = elevationPages(shown, plan, paper);
+  shown.units = form.units;
+  Steps steps(progress);
+  if (!steps.next()) return packetStopped();
+  std::vector<PacketFile> files = packetTables(job, plan, {form.units, job.decimalSign});
+  if (!steps.next()) return packetStopped();
+  const std::vector<Page> pages = elevationPages(shown, plan, form.paper);
+  const auto walls = byWall(pages);
+  steps.expect(static_cast<int>(pages.size() + walls.size()) + 1);
   if (!pages.empty()) {
-    std::string pdf = elevationPdf(pages, job.name);
+    std::string pdf = elevationPdf(pages, job.name, [&] { return steps.next(); });
+    if (steps.stopped()) return packetStopped();
     if (pdf.empty()) return Fault{"elevations.pdf", "could not be painted; is there memory left?"};
     files.push_back({"elevations.pdf", "elevation of every wall", static_cast<int>(pages.size()), std::move(pdf)});
   }
-  for (PacketFile& svg : svgFiles(pages)) files.push_back(std::move(svg));
+  for (const auto& wall : walls) {
+    if (!steps.next()) return packetStopped();
+    files.push_back(svgFile(wall));
+  }
+  if (!steps.next()) return packetStopped();
   files.push_back(packetContents(job, files));
   return files;
 }

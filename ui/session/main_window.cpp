@@ -192,7 +192,7 @@ bool MainWindow::savePacket(const QString& folder) {
   if (!session_.isOpen()) return false;
   QGuiApplication::setOverrideCursor(Qt::WaitCursor);
   std::vector<Fault> faults;
-  const auto files = packetFiles(session_.job(), session_.plan(), session_.job().units, session_.paper());
+  const auto files = packetFiles(session_.job(), session_.plan(), {session_.job().units, session_.paper()});
   DiskStorage disk;
   faults = files ? writeFileSet(folder.toStdString(), files.value(), disk) : files.faults();
   QGuiApplication::restoreOverrideCursor();
