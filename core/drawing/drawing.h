@@ -34,10 +34,12 @@ enum class Ink { Black, White };
 // nothing.
 using PartIndex = int;
 struct Part {
-  enum class Kind { Face, Piece, Opening, Penetration };
+  enum class Kind { Face, Piece, Opening, Penetration, Girt, Column, Screw };
   Kind kind = Kind::Face;
   std::string wall;  // letter
-  std::string id;    // a piece's mark, an opening's id
+  // A piece's mark; an opening's or penetration's id; a girt's id, or "#1" counted from 1 where it has none; a column's
+  // number from the left corner; a screw's index into WallHoles::holes.
+  std::string id;
   bool operator==(const Part&) const = default;
 };
 

@@ -151,9 +151,15 @@ class Writer {
       case Part::Kind::Opening:
         return "opening";
       case Part::Kind::Penetration:
+        return "penetration";
+      case Part::Kind::Girt:
+        return "girt";
+      case Part::Kind::Column:
+        return "column";
+      case Part::Kind::Screw:
         break;
     }
-    return "penetration";
+    return "screw";
   }
 
   // An id as one word of a class: letters and digits stay, the rest becomes "-".
