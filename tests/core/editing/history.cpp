@@ -1,0 +1,134 @@
+#include "core/editing/history.h"
+
+#include <catch2/catch.hpp>
+
+#include "core/job/job_file.h"
+
+using namespace ribwright;
+
+namespace {
+
+Job shed() {
+  Job job;
+  job.name = "shed";
+  job.building.outline = {{Length(), Length()}, {Length::feet(30), Length()}};
+  for (const char* letter : {"A", "B"}) {
+    Wall wall;
+    wall.letter = letter;
+    job.walls.push_back(wall);
+  }
+  return job;
+}
+
+Job withDrop(Job job, std::size_t wall, Length drop) {
+  job.walls[wall].base.drop = drop;
+  return job;
+}
+
+}  // namespace
+
+TEST_CASE("a job that was just opened has nothing to undo and is as the file holds it") {
+  History history(shed());
+  CHECK(history.job() == shed());
+  CHECK_FALSE(history.canUndo());
+  CHECK_FALSE(history.canRedo());
+  CHECK_FALSE(history.undo());
+  CHECK_FALSE(history.redo());
+  CHECK(history.undoName().empty());
+  CHECK(history.redoName().empty());
+  CHECK(history.isSaved());
+}
+
+TEST_CASE("undoing all gives the first bytes, redoing all the last") {
+  History history(shed());
+  const std::string first = writeJob(shed());
+  Job job = shed();
+  for (int inch = 1; inch <= 200; ++inch) {
+    job = withDrop(job, static_cast<std::size_t>(inch % 2), Length::inches(inch));
+    CHECK(history.push("lower the sheets' ends", job));
+  }
+  const std::string last = writeJob(job);
+  int undone = 0;
+  while (history.undo()) ++undone;
+  CHECK(undone == 200);
+  CHECK(writeJob(history.job()) == first);
+  while (history.redo()) --undone;
+  CHECK(undone == 0);
+  CHECK(writeJob(history.job()) == last);
+}
+
+TEST_CASE("undo and redo are named by the edit that they take back or do again") {
+  History history(shed());
+  history.push("lower wall A", withDrop(shed(), 0, Length::inches(3)));
+  history.push("lower wall B", withDrop(history.job(), 1, Length::inches(4)));
+  CHECK(history.undoName() == "lower wall B");
+  history.undo();
+  CHECK(history.undoName() == "lower wall A");
+  CHECK(history.redoName() == "lower wall B");
+}
+
+TEST_CASE("a new edit drops what could be redone") {
+  History history(shed());
+  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  history.push("two", withDrop(shed(), 0, Length::inches(2)));
+  history.undo();
+  history.push("three", withDrop(shed(), 0, Length::inches(3)));
+  CHECK_FALSE(history.canRedo());
+  CHECK(history.size() == 3);
+  CHECK(history.job().walls[0].base.drop == Length::inches(3));
+}
+
+TEST_CASE("an edit that changes nothing keeps what can be redone, and the file's mark") {
+  History history(shed());
+  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  history.undo();
+  CHECK_FALSE(history.push("nothing", shed()));
+  CHECK(history.canRedo());
+  CHECK(history.isSaved());
+  CHECK(history.redoName() == "one");
+}
+
+TEST_CASE("saved means the same state, not an equal one") {
+  History history(shed());
+  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  CHECK_FALSE(history.isSaved());
+  history.markSaved();
+  CHECK(history.isSaved());
+  history.undo();
+  CHECK_FALSE(history.isSaved());
+  history.redo();
+  CHECK(history.isSaved());
+}
+
+TEST_CASE("no state is the file's once the file's own was dropped") {
+  History history(shed());
+  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  history.markSaved();
+  history.undo();
+  history.push("two", withDrop(shed(), 0, Length::inches(2)));
+  CHECK_FALSE(history.isSaved());
+  history.undo();
+  CHECK_FALSE(history.isSaved());
+  history.redo();
+  CHECK_FALSE(history.isSaved());
+}
+
+TEST_CASE("walls that an edit leaves alone are kept once") {
+  const KeptJob before = keep(shed(), nullptr);
+  const KeptJob after = keep(withDrop(shed(), 1, Length::inches(5)), &before);
+  CHECK(after.rest == before.rest);
+  CHECK(after.walls[0] == before.walls[0]);
+  CHECK(after.walls[1] != before.walls[1]);
+}
+
+TEST_CASE("a change beside the walls keeps the walls") {
+  const KeptJob before = keep(shed(), nullptr);
+  Job renamed = shed();
+  renamed.name = "barn";
+  const KeptJob after = keep(renamed, &before);
+  CHECK(after.rest != before.rest);
+  CHECK(after.walls == before.walls);
+  CHECK(jobOf(after) == renamed);
+  CHECK_FALSE(isKept(renamed, before));
+  CHECK(isKept(renamed, after));
+}
