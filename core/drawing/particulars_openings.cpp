@@ -1,0 +1,81 @@
+// Of openings and penetrations.
+#include <algorithm>
+
+#include "core/drawing/particular_list.h"
+
+namespace ribwright {
+
+namespace {
+
+const char* kindId(Opening::Kind kind) {
+  switch (kind) {
+    case Opening::Kind::WalkDoor:
+      return "paper.opening.walk-door";
+    case Opening::Kind::OverheadDoor:
+      return "paper.opening.overhead-door";
+    case Opening::Kind::SlidingDoor:
+      return "paper.opening.sliding-door";
+    case Opening::Kind::Window:
+      return "paper.opening.window";
+    case Opening::Kind::Louvre:
+      return "paper.opening.louvre";
+    case Opening::Kind::Framed:
+      break;
+  }
+  return "paper.opening.framed";
+}
+
+const CutRegion* cutOf(const ParticularList& list, const std::string& id) {
+  const auto& cuts = list.layout().cuts;
+  const auto found = std::find_if(cuts.begin(), cuts.end(), [&](const CutRegion& cut) { return cut.id == id; });
+  return found == cuts.end() ? nullptr : &*found;
+}
+
+void addSize(ParticularList& list, Length width, Length height) {
+  list.add("part.size", list.say("part.times", {{"width", list.text(width)}, {"height", list.text(height)}}));
+}
+
+// Sheets whose metal would otherwise lie over it.
+void addCutSheets(ParticularList& list, const CutRegion& cut) {
+  std::vector<std::string> marks;
+  for (const Piece& piece : list.layout().pieces) {
+    const bool beside = piece.left < cut.right && piece.right > cut.left;
+    if (beside && (piece.notched || piece.above || piece.below || piece.rip)) marks.push_back(piece.mark);
+  }
+  list.add("part.cuts", ParticularList::joined(marks));
+}
+
+void addCut(ParticularList& list, const CutRegion& cut) {
+  list.add("part.cut-width", cut.right - cut.left);
+  if (!cut.reachesFloor) list.add("part.cut-height", cut.top - cut.bottom);
+  addCutSheets(list, cut);
+}
+
+}  // namespace
+
+void addOpening(ParticularList& list, const Opening& opening) {
+  const CutRegion* cut = cutOf(list, opening.id);
+  list.add("part.kind", list.say(kindId(opening.kind)));
+  addSize(list, opening.width, opening.height);
+  if (!cut || !cut->steelLeft) return list.add("part.from-left", list.say("paper.unknown"));
+  list.addPlace(*cut->steelLeft);
+  list.add("part.from-right", list.layout().face.width - *cut->steelRight);
+  list.add("part.sill", cut->reachesFloor ? list.say("paper.floor") : list.text(opening.sill));
+  list.add("part.head", opening.sill + opening.height);
+  addCut(list, *cut);
+  if (opening.jambTrim > Length()) list.add("part.jamb-trim", opening.jambTrim);
+}
+
+void addPenetration(ParticularList& list, const Penetration& penetration) {
+  const CutRegion* cut = cutOf(list, penetration.id);
+  const bool round = penetration.shape == Penetration::Shape::Round;
+  list.add("part.kind", list.say("part.penetration"));
+  if (round) list.add("part.diameter", penetration.width);
+  if (!round) addSize(list, penetration.width, penetration.height);
+  if (cut && cut->steelLeft) list.addPlace(*cut->steelLeft + half(penetration.width));
+  list.add("part.centre", penetration.centre);
+  list.add("part.clearance", penetration.clearance);
+  if (cut) addCut(list, *cut);
+}
+
+}  // namespace ribwright
