@@ -87,6 +87,7 @@ struct Page {
   std::string wall;   // letter of the wall that it shows
   std::string title;  // "Wall A, front: page 1 of 2"
   Drawing drawing;
+  std::string heading = {};  // "Wall A, front": what it stands under with the pages beside it that say the same
   bool operator==(const Page&) const = default;
 };
 

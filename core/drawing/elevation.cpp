@@ -120,6 +120,7 @@ Elevation elevationOf(const Job& job, const Plan& plan, std::size_t wall, PaperS
   view.wall = &job.walls[wall];
   view.layout = &plan.walls[wall]->layout;
   view.holes = &plan.walls[wall]->holes;
+  view.profiles = &job.profiles;
   view.words = elevation.frame.words;
   view.style = {job.units, job.decimalSign};
   view.topIsEave = topIsEave(job, *view.wall);
@@ -141,7 +142,7 @@ Page framed(const Elevation& elevation, BarePage bare, int number, int count) {
   drawFrame(bare.sketch, elevation.frame, title);
   const std::string page = view.say("paper.page", {{"page", number}, {"pages", count}});
   return {elevation.frame.paper, view.wall->letter, title.wall + ", " + title.subject + ", " + page,
-          std::move(bare.sketch.drawing)};
+          std::move(bare.sketch.drawing), title.wall};
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "core/drawing/band_heights.h"
 #include "core/drawing/girt_lines.h"
 #include "core/drawing/page_breaks.h"
 #include "core/drawing/piece_labels.h"
@@ -31,7 +32,8 @@ double widestSeen(const Elevation& elevation, const DrawingScale& scale) {
 }
 
 std::vector<Length> breaksAt(const Elevation& elevation, const DrawingScale& scale) {
-  const double room = elevation.work.width() - 2 * besideWall - roomForRowHeights(elevation.view);
+  const double room = elevation.work.width() - 2 * besideWall - roomForRowHeights(elevation.view) -
+                      roomForHeights(bandHeights(elevation.view));
   const auto most = static_cast<std::int64_t>(room * 1e6) * scale.below;
   return pageBreaks(*elevation.view.layout, Length::nanometres(most));
 }

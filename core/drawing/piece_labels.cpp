@@ -62,7 +62,7 @@ double namingHeight(const WallView& view) {
   const WallFace& face = view.layout->face;
   const Length top = face.top.lowest(Length(), face.width), middle = half(top);
   std::vector<Length> levels{face.bottom.lowest(Length(), face.width)};
-  for (const RowHeight& row : rowHeights(view)) {
+  for (const HeightLabel& row : rowHeights(view)) {
     if (row.z < top) levels.push_back(row.z);
   }
   levels.push_back(top);

@@ -2,16 +2,21 @@
 
 #include <algorithm>
 
+#include "core/drawing/band_heights.h"
 #include "core/drawing/callout.h"
+#include "core/drawing/column_marks.h"
 #include "core/drawing/dimension_chain.h"
 #include "core/drawing/face_picture.h"
 #include "core/drawing/girt_lines.h"
+#include "core/drawing/hang_sign.h"
 #include "core/drawing/label_block.h"
+#include "core/drawing/legend.h"
 #include "core/drawing/opening_labels.h"
 #include "core/drawing/piece_labels.h"
-#include "core/drawing/screw_legend.h"
+#include "core/drawing/rib_ends.h"
 #include "core/drawing/screw_marks.h"
 #include "core/drawing/shown_length.h"
+#include "core/drawing/wall_chains.h"
 
 namespace ribwright {
 
@@ -19,9 +24,6 @@ namespace {
 
 constexpr double heightsOff = 8;  // from a corner to its upright dimension
 constexpr double offRows = 2.5;   // from the column of girts' heights to it
-constexpr double underWall = 11;  // room under the sheets for the flag, before the first chain
-constexpr double underLabels = 5;
-constexpr double betweenChains = 6;
 constexpr double overLegend = 1.5;
 constexpr double offMatchLine = 1.5;
 
@@ -37,7 +39,10 @@ void drawCornerHeights(Sketch& sketch, const WallView& view) {
   };
   if (view.hasLeftCorner())
     draw(-std::max(heightsOff, roomForRowHeights(view) + offRows), -1, steel.heightAt(view.from, Beside::Right));
-  if (view.hasRightCorner()) draw(view.x(view.to) + heightsOff, 1, steel.heightAt(view.to, Beside::Left));
+  if (view.hasRightCorner()) {
+    draw(view.x(view.to) + std::max(heightsOff, roomForHeights(bandHeights(view)) + offRows), 1,
+         steel.heightAt(view.to, Beside::Left));
+  }
 }
 
 // Heights of the steel line where it turns between the corners.
@@ -90,65 +95,9 @@ void drawMatchMark(Sketch& sketch, const WallView& view, const MatchMark& mark, 
   const std::string place =
       view.say("paper.match.place", {{"distance", dimensionText(asTapeReads(at, view.style), view.style)}});
   const LabelBlock label{{{{name, smallText, true}}, {{place, smallText, false}}}, true};
-  const double besideRows = outward < 0 ? roomForRowHeights(view) : 0;
+  const double besideRows = outward < 0 ? roomForRowHeights(view) : roomForHeights(bandHeights(view));
   const double x = view.x(at) + outward * (besideRows + offMatchLine + label.width() / 2);
   drawLabel(sketch, label, {x, -label.height() / 2}, -1);
-}
-
-// The flag stands where the first sheet hangs, on the outer side of the start corner.
-void drawStartFlag(Sketch& sketch, const WallView& view, double base) {
-  const bool left = view.layout->direction.hand == Hand::LeftToRight;
-  if (!view.layout->sheeted || !(left ? view.hasLeftCorner() : view.hasRightCorner())) return;
-  const double x = left ? 0 : view.x(view.to), outward = left ? -1 : 1;
-  sketch.line({x, base + 1}, {x, base + underWall - 2}, openingLine);
-  sketch.fill({{x, base + 2}, {x + outward * 5, base + 4.5}, {x, base + 7}}, Ink::Black);
-  const LabelBlock label{{{{view.say("paper.start"), smallText, true}}}, false};
-  drawLabel(sketch, label, {x + outward * (6 + label.width() / 2), base + 4.5}, -1);
-}
-
-void drawHangArrow(Sketch& sketch, const WallView& view, double y) {
-  if (!view.layout->sheeted) return;
-  const bool toRight = view.layout->direction.hand == Hand::LeftToRight;
-  const LabelBlock label{{{{view.say(toRight ? "paper.hang.right" : "paper.hang.left"), markText, true}}}, false};
-  constexpr double shaft = 26, gap = 2.5, head = 4;
-  const double left = view.x(half(view.from + view.to)) - (shaft + gap + label.width()) / 2;
-  const double middle = y + label.height() / 2;
-  const double tip = toRight ? left + shaft : left, tail = toRight ? left : left + shaft;
-  sketch.line({tail, middle}, {tip - (toRight ? head : -head), middle}, outlineLine);
-  sketch.arrowHead({tip, middle}, toRight ? 1 : -1, 0, head);
-  drawLabel(sketch, label, {left + shaft + gap + label.width() / 2, middle}, -1);
-}
-
-std::vector<Length> chainPlaces(const WallView& view) {
-  std::vector<Length> places{view.from, view.to};
-  for (const CutRegion& cut : view.layout->cuts) {
-    if (cut.penetration) continue;
-    for (const auto& jamb : {cut.steelLeft, cut.steelRight}) {
-      if (jamb && *jamb > view.from && *jamb < view.to) places.push_back(*jamb);
-    }
-  }
-  return places;
-}
-
-// Gives how many figures found no room.
-int drawChains(Sketch& sketch, const WallView& view, double base) {
-  const auto spaces = spacesBetween(chainPlaces(view), view.style);
-  const auto total = spacesBetween({view.from, view.to}, view.style);
-  const double y = std::max(base + underWall, sketch.bounds().bottom + underLabels);
-  int withoutPlace = 0;
-  double totalY = y;
-  if (spaces.size() > 1) {
-    const DrawnChain chain = drawChain(sketch, view, spaces, y);
-    withoutPlace = chain.withoutPlace;
-    totalY = chain.lowest + betweenChains;
-  }
-  for (std::size_t i = 1; i < spaces.size(); ++i) {
-    const double x = view.x(spaces[i].from);
-    sketch.line({x, base + 1}, {x, y + 1.5}, thinLine);
-  }
-  for (const Length end : {view.from, view.to})
-    sketch.line({view.x(end), base + 1}, {view.x(end), totalY + 1.5}, thinLine);
-  return withoutPlace + drawChain(sketch, view, total, totalY).withoutPlace;
 }
 
 void drawUnsheeted(Sketch& sketch, const WallView& view) {
@@ -172,22 +121,22 @@ WallPicture wallPicture(const WallView& view, const MatchMark& left, const Match
   int withoutRoom = 0;
   gather(drawPieceLabels(sketch, view, withoutRoom));
   const int rowsWithoutRoom = drawRowHeights(sketch, view);
+  withoutRoom += drawHeights(sketch, view, bandHeights(view), 1);
   drawCornerHeights(sketch, view);
   if (!view.hasLeftCorner()) drawMatchMark(sketch, view, left, view.from, -1);
   if (!view.hasRightCorner()) drawMatchMark(sketch, view, right, view.to, 1);
   const double base = view.y(lowestSeen(view));
   drawStartFlag(sketch, view, base);
-  constexpr double witnessReach = 60;
-  for (const Length place : chainPlaces(view)) {
-    sketch.reserve({view.x(place), base}, {view.x(place), base + witnessReach});
-  }
+  const int columnsWithoutRoom = drawColumnMarks(sketch, view, base, witnessLines(view));
+  reserveWitnessLines(sketch, view, base);
   withoutRoom += static_cast<int>(drawCallouts(sketch, view, callouts).size());
   if (!view.layout->sheeted) drawUnsheeted(sketch, view);
-  withoutRoom += drawChains(sketch, view, base);
-  drawHangArrow(sketch, view, sketch.bounds().bottom + 3);
+  withoutRoom += drawWallChains(sketch, view, base);
+  drawHangSign(sketch, view, sketch.bounds().bottom + 3);
   drawGirtLines(sketch, view);
+  const bool ribs = drawRibEnds(sketch, view);
   const ScrewsShown screws = drawScrewMarks(sketch, view);
-  drawScrewLegend(sketch, view, screws, sketch.bounds().bottom + overLegend);
+  drawLegend(sketch, view, {screws, ribs, columnsWithoutRoom}, sketch.bounds().bottom + overLegend);
   const Box bounds = sketch.bounds();
   return {std::move(sketch.drawing), bounds, withoutRoom, screws.marksLeftOut, rowsWithoutRoom};
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/drawing/column_marks.h"
 #include "core/drawing/opening_labels.h"
 #include "core/drawing/shown_length.h"
 
@@ -79,13 +80,25 @@ std::string shown(const WallView& view, const std::optional<Length>& length) {
   return length ? dimensionText(*length, view.style) : view.say("paper.unknown");
 }
 
+// "3' 4\" right of 2": from the centre of the column that is nearest to the jamb.
+std::string fromColumn(const WallView& view, const std::optional<Length>& u) {
+  const Length width = view.layout->face.width;
+  const auto column = u ? nearestColumn(*view.wall, width, *u) : std::nullopt;
+  if (!column) return view.say("paper.unknown");
+  const Length off = *u - column->u;
+  const char* id = off == Length() ? "paper.column.at" : off > Length() ? "paper.column.right" : "paper.column.left";
+  const Length distance = off < Length() ? -off : off;
+  return view.say(id, {{"distance", dimensionText(distance, view.style)}, {"column", std::int64_t{column->number}}});
+}
+
 void addOpening(PaperTable& table, const WallView& view, const Opening& opening) {
   const CutRegion* cut = cutOf(*view.layout, opening.id);
   const std::string size = sizeWords(view, opening.id), kind = view.say(kindId(opening.kind));
   const CutRegion nowhere;
   const CutRegion& place = cut ? *cut : nowhere;
   const std::string sill = place.reachesFloor ? view.say("paper.floor") : shown(view, place.steelBottom);
-  table.rows.push_back({opening.id, kind, size, shown(view, place.steelLeft), sill, shown(view, place.steelTop)});
+  table.rows.push_back({opening.id, kind, size, shown(view, place.steelLeft), fromColumn(view, place.steelLeft), sill,
+                        shown(view, place.steelTop)});
 }
 
 // A pipe is found by its centre.
@@ -94,9 +107,10 @@ void addPenetration(PaperTable& table, const WallView& view, const Penetration& 
   const auto centre = [](const std::optional<Length>& a, const std::optional<Length>& b) {
     return a && b ? std::optional(half(*a + *b)) : std::nullopt;
   };
-  const std::string u = shown(view, cut ? centre(cut->steelLeft, cut->steelRight) : std::nullopt);
+  const auto u = cut ? centre(cut->steelLeft, cut->steelRight) : std::nullopt;
   const std::string z = view.say("paper.centre", {{"height", dimensionText(hole.centre, view.style)}});
-  table.rows.push_back({hole.id, view.say("paper.opening.penetration"), sizeWords(view, hole.id), u, z, ""});
+  table.rows.push_back({hole.id, view.say("paper.opening.penetration"), sizeWords(view, hole.id), shown(view, u),
+                        fromColumn(view, u), z, ""});
 }
 
 std::vector<std::string> headings(const WallView& view, std::initializer_list<const char*> ids) {
@@ -122,10 +136,10 @@ PaperTable markTable(const WallView& view, const std::vector<std::string>& codes
 
 PaperTable openingTable(const WallView& view) {
   PaperTable table{view.say("paper.openings"),
-                   headings(view, {"paper.opening", "paper.kind", "paper.size", "paper.left", "paper.sill-height",
-                                   "paper.head-height"}),
+                   headings(view, {"paper.opening", "paper.kind", "paper.size", "paper.left", "paper.from-column",
+                                   "paper.sill-height", "paper.head-height"}),
                    {},
-                   {false, false, true, true, true, true}};
+                   {false, false, true, true, true, true, true}};
   for (const Opening& opening : view.wall->openings) addOpening(table, view, opening);
   for (const Penetration& hole : view.wall->penetrations) addPenetration(table, view, hole);
   return table;

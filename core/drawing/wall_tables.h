@@ -13,7 +13,8 @@ namespace ribwright {
 // pieces, or empty.
 PaperTable markTable(const WallView& view, const std::vector<std::string>& codes);
 
-// One row an opening or penetration as stated: id, kind, size, left edge from the left corner, sill and head from
+// One row an opening or penetration as stated: id, kind, size, left edge from the left corner and from
+// the nearest column, sill and head from
 // concrete.
 PaperTable openingTable(const WallView& view);
 

@@ -19,7 +19,8 @@ namespace ribwright {
 struct WallView {
   const Wall* wall = nullptr;
   const WallLayout* layout = nullptr;
-  const WallHoles* holes = nullptr;  // absent: no screws are shown
+  const WallHoles* holes = nullptr;                // absent: no screws are shown
+  const std::vector<Profile>* profiles = nullptr;  // the job's; absent: no ribs are shown
   const Words* words = nullptr;
   LengthStyle style;
   bool topIsEave = false;  // the wall's top comes from the roof: its corners are eaves

@@ -135,7 +135,7 @@ TEST_CASE("each height of each girt is named once, from the lowest, and only whe
   gable.add("g1+g2", Length::feet(5), Length::feet(10), Length::feet(12));
   gable.add("g9", Length::feet(20), Length(), Length::feet(24));
   std::vector<std::string> words;
-  for (const RowHeight& row : rowHeights(gable.view)) words.push_back(row.words);
+  for (const HeightLabel& row : rowHeights(gable.view)) words.push_back(row.words);
   CHECK(words == std::vector<std::string>{"g1 3' 6\"", "g1+g2 5' 0\"", "g2 7' 4\""});
 }
 
