@@ -62,12 +62,14 @@ double roomForColumnMarks(const WallView& view) {
 
 int drawColumnMarks(Sketch& sketch, const WallView& view, double base, const std::vector<double>& barred) {
   const std::vector<ColumnPlace> all = columnsSeen(view);
+  std::vector<double> inner = barred;
+  std::erase_if(inner, [&](double line) { return line <= 0 || line >= view.x(view.to); });
   for (std::size_t step = 1; step <= all.size(); ++step) {
     const std::vector<ColumnPlace> numbered = everyOf(all, step);
     std::vector<RowLabel> labels;
     for (const ColumnPlace& column : numbered)
       labels.push_back({view.x(column.u), numberOf(column).width() + 2 * inFrame});
-    const auto places = rowOf(labels, 0, view.x(view.to), gap, barred);
+    const auto places = rowOf(labels, gap / 2, view.x(view.to) - gap / 2, gap, inner);
     if (!places) continue;
     const double top = base + offSheets;
     for (std::size_t i = 0; i < numbered.size(); ++i) {
