@@ -77,7 +77,7 @@ double edgeAt(const WallView& view, double x, bool up) {
   const Length inFace = std::clamp(u, view.from, view.to);
   const WallFace& face = view.layout->face;
   const auto heights = [&](const HeightLine& line) {
-    return std::minmax(line.heightAt(inFace, Beside::Left), line.heightAt(inFace, Beside::Right));
+    return std::minmax({line.heightAt(inFace, Beside::Left), line.heightAt(inFace, Beside::Right)});
   };
   if (up) return view.y(heights(face.top).second);
   return view.y(std::min(heights(face.bottom).first, heights(face.concrete).first));
