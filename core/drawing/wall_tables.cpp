@@ -113,6 +113,12 @@ void addPenetration(PaperTable& table, const WallView& view, const Penetration& 
                         fromColumn(view, u), z, ""});
 }
 
+void dropColumn(PaperTable& table, std::ptrdiff_t column) {
+  table.headings.erase(table.headings.begin() + column);
+  table.figures.erase(table.figures.begin() + column);
+  for (auto& row : table.rows) row.erase(row.begin() + column);
+}
+
 std::vector<std::string> headings(const WallView& view, std::initializer_list<const char*> ids) {
   std::vector<std::string> all;
   for (const char* id : ids) all.push_back(view.say(id));
@@ -142,6 +148,7 @@ PaperTable openingTable(const WallView& view) {
                    {false, false, true, true, true, true, true}};
   for (const Opening& opening : view.wall->openings) addOpening(table, view, opening);
   for (const Penetration& hole : view.wall->penetrations) addPenetration(table, view, hole);
+  if (columnPlaces(*view.wall, view.layout->face.width).empty()) dropColumn(table, 4);
   return table;
 }
 
