@@ -6,6 +6,7 @@
 #include "core/drawing/elevation_fit.h"
 #include "core/drawing/text_extent.h"
 #include "core/drawing/wall_tables.h"
+#include "core/job/fingerprint.h"
 
 namespace ribwright {
 
@@ -112,9 +113,9 @@ bool topIsEave(const Job& job, const Wall& wall) {
   return wall.top.empty() && job.building.roof.kind != Roof::Kind::None;
 }
 
-Elevation elevationOf(const Job& job, const Plan& plan, std::size_t wall, PaperSize paper) {
+Elevation elevationOf(const Job& job, const Plan& plan, std::size_t wall, const PageFrame& frame) {
   Elevation elevation;
-  elevation.frame = {paper, &job, &Words::of("en")};
+  elevation.frame = frame;
   elevation.work = workArea(elevation.frame);
   WallView& view = elevation.view;
   view.wall = &job.walls[wall];
@@ -136,9 +137,9 @@ std::string wallTitle(const WallView& view) {
   return view.say(id, {{"letter", view.wall->letter}, {"name", view.wall->name}});
 }
 
-Page framed(const Elevation& elevation, BarePage bare, int number, int count) {
+Page framed(const Elevation& elevation, const std::string& fingerprint, BarePage bare, int number, int count) {
   const WallView& view = elevation.view;
-  const PageTitle title{wallTitle(view), bare.subject, number, count, bare.scale};
+  const PageTitle title{wallTitle(view), bare.subject, number, count, bare.scale, fingerprint};
   drawFrame(bare.sketch, elevation.frame, title);
   const std::string page = view.say("paper.page", {{"page", number}, {"pages", count}});
   return {elevation.frame.paper, view.wall->letter, title.wall + ", " + title.subject + ", " + page,
@@ -147,28 +148,31 @@ Page framed(const Elevation& elevation, BarePage bare, int number, int count) {
 
 }  // namespace
 
-std::vector<Page> elevationPages(const Job& job, const Plan& plan, PaperSize paper) {
+std::vector<Page> elevationPages(const Job& job, const Plan& plan, PaperSize paper, const Words& words) {
+  const PageFrame frame{paper, &job, &words, fingerprintOf(job).text()};
   std::vector<Elevation> elevations;
   std::vector<std::vector<BarePage>> bare;
   int count = 0;
   for (std::size_t wall = 0; wall < job.walls.size() && wall < plan.walls.size(); ++wall) {
-    elevations.push_back(elevationOf(job, plan, wall, paper));
+    elevations.push_back(elevationOf(job, plan, wall, frame));
     elevations.back().firstPage = count + 1;
     bare.push_back(barePages(elevations.back()));
     count += static_cast<int>(bare.back().size());
   }
   std::vector<Page> pages;
   for (std::size_t wall = 0; wall < bare.size(); ++wall) {
+    const std::string fingerprint = fingerprintOf(job, job.walls[wall]).text();
     for (BarePage& page : bare[wall]) {
       const int number = static_cast<int>(pages.size()) + 1;
-      pages.push_back(framed(elevations[wall], std::move(page), number, count));
+      pages.push_back(framed(elevations[wall], fingerprint, std::move(page), number, count));
     }
   }
   return pages;
 }
 
-std::vector<Page> elevationPages(const Job& job, const Plan& plan, std::string_view letter, PaperSize paper) {
-  std::vector<Page> pages = elevationPages(job, plan, paper);
+std::vector<Page> elevationPages(const Job& job, const Plan& plan, std::string_view letter, PaperSize paper,
+                                 const Words& words) {
+  std::vector<Page> pages = elevationPages(job, plan, paper, words);
   std::erase_if(pages, [&](const Page& page) { return page.wall != letter; });
   return pages;
 }

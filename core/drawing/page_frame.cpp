@@ -54,19 +54,38 @@ void drawLines(Sketch& sketch, const Box& cell, const std::vector<CellLine>& lin
   }
 }
 
-// A name in bold over two lines at most; what is left after those is closed with an ellipsis.
-std::vector<CellLine> inTwoLines(const std::string& name, const Box& cell) {
+// A name in bold over `most` lines; what is left after those is closed with an ellipsis.
+std::vector<CellLine> nameLines(const std::string& name, const Box& cell, std::size_t most) {
   constexpr double height = 3.5;
   const std::vector<std::string> lines = wrapped(name, height, true, cell.width() - 2 * inset);
   std::vector<CellLine> shown;
   for (const std::string& line : lines) {
-    if (shown.size() < 2) {
+    if (shown.size() < most) {
       shown.push_back({line, height, true});
     } else {
       shown.back().words.append(" ").append(line);
     }
   }
   return shown;
+}
+
+// Never shortened: one that the cell is too narrow for is broken after its third group.
+std::vector<CellLine> fingerprintLines(const std::string& fingerprint, const Box& cell) {
+  if (fingerprint.empty()) return {};
+  if (widthOf(fingerprint, smallText, false) <= cell.width() - 2 * inset) return {{fingerprint}};
+  std::size_t dot = fingerprint.find('.');
+  for (int group = 0; group < 3; ++group) dot = fingerprint.find('.', dot + 1);
+  return {{fingerprint.substr(0, dot + 1)}, {fingerprint.substr(dot + 1)}};
+}
+
+// Name, particulars and fingerprint: four lines have room.
+void drawNameCell(Sketch& sketch, const Box& cell, const std::string& name, const std::string& particulars,
+                  const std::string& fingerprint) {
+  const std::vector<CellLine> last = fingerprintLines(fingerprint, cell);
+  std::vector<CellLine> lines = nameLines(name, cell, 3 - std::max<std::size_t>(last.size(), 1));
+  lines.push_back({particulars});
+  lines.insert(lines.end(), last.begin(), last.end());
+  drawLines(sketch, cell, lines);
 }
 
 // "number 12 · revision B · 2026-03-01", of what is stated.
@@ -123,13 +142,9 @@ void drawFrame(Sketch& sketch, const PageFrame& frame, const PageTitle& title) {
   const double pageLeft = outer.right - pageCell, scaleLeft = pageLeft - scaleCell(style.units);
   const double wallLeft = outer.left + (scaleLeft - outer.left) * 0.52;
   for (const double x : {wallLeft, scaleLeft, pageLeft}) sketch.line({x, titleTop}, {x, outer.bottom}, thinLine);
-  const Box jobCell{outer.left, titleTop, wallLeft, outer.bottom},
-      wallCell{wallLeft, titleTop, scaleLeft, outer.bottom};
-  std::vector<CellLine> jobLines = inTwoLines(job.name, jobCell), wallLines = inTwoLines(title.wall, wallCell);
-  jobLines.push_back({jobParticulars(frame)});
-  wallLines.push_back({title.subject});
-  drawLines(sketch, jobCell, jobLines);
-  drawLines(sketch, wallCell, wallLines);
+  drawNameCell(sketch, {outer.left, titleTop, wallLeft, outer.bottom}, job.name, jobParticulars(frame),
+               frame.fingerprint);
+  drawNameCell(sketch, {wallLeft, titleTop, scaleLeft, outer.bottom}, title.wall, title.subject, title.fingerprint);
   drawScaleCell(sketch, frame, title, {scaleLeft, titleTop, pageLeft, outer.bottom});
   const std::string page = frame.words->say("paper.page", {{"page", title.page}, {"pages", title.pages}}, style);
   drawLines(sketch, {pageLeft, titleTop, outer.right, outer.bottom},

@@ -16,12 +16,14 @@ struct PageTitle {
   std::string subject;  // "elevation from outside"
   int page = 1, pages = 1;
   std::optional<DrawingScale> scale;  // absent on pages of tables
+  std::string fingerprint;            // the wall's
 };
 
 struct PageFrame {
   PaperSize paper = PaperSize::Letter;
   const Job* job = nullptr;
   const Words* words = nullptr;
+  std::string fingerprint;  // the job's
 };
 
 // The rectangle that the frame leaves for the drawing; the same on every page of one job and paper.
