@@ -4,7 +4,7 @@
 
 #include "core/drawing/elevation.h"
 #include "core/output/svg.h"
-#include "ui/printing/elevation_pdf.h"
+#include "ui/printing/pages_pdf.h"
 
 namespace ribwright {
 
@@ -51,17 +51,18 @@ Fault packetStopped() { return {"packet", "was stopped; nothing of it has been w
 
 Outcome<std::vector<PacketFile>> packetFiles(const Job& job, const Plan& plan, const PacketForm& form,
                                              const PacketProgress& progress) {
+  const Words& words = Words::of(form.language);
   Job shown = job;
   shown.units = form.units;
   Steps steps(progress);
   if (!steps.next()) return packetStopped();
-  std::vector<PacketFile> files = packetTables(job, plan, {form.units, job.decimalSign});
+  std::vector<PacketFile> files = packetTables(job, plan, {form.units, job.decimalSign}, words);
   if (!steps.next()) return packetStopped();
-  const std::vector<Page> pages = elevationPages(shown, plan, form.paper);
+  const std::vector<Page> pages = elevationPages(shown, plan, form.paper, words);
   const auto walls = byWall(pages);
   steps.expect(static_cast<int>(pages.size() + walls.size()) + 1);
   if (!pages.empty()) {
-    std::string pdf = elevationPdf(pages, job.name, [&] { return steps.next(); });
+    std::string pdf = pagesPdf(pages, {job.name, job.date, form.language}, [&] { return steps.next(); });
     if (steps.stopped()) return packetStopped();
     if (pdf.empty()) return Fault{"elevations.pdf", "could not be painted; is there memory left?"};
     files.push_back({"elevations.pdf", "elevation of every wall", static_cast<int>(pages.size()), std::move(pdf)});

@@ -1,16 +1,20 @@
-// What QPdfWriter of Qt 6.4 leaves undone: pages of exact size, and the same bytes for the same pages.
+// What QPdfWriter of Qt 6.4 leaves undone, done by libqpdf: pages of exact size, bookmarks, page labels, what the
+// document says of itself, and the same bytes for the same pages (ISO 32000-1).
 #pragma once
 
-#include <QByteArray>
-#include <QList>
-#include <QSizeF>
+#include <string>
 #include <vector>
+
+#include "core/drawing/drawing.h"
+#include "ui/printing/pdf_document.h"
 
 namespace ribwright {
 
-// QPdfWriter rounds a page to whole points of 1/72 in and stamps the local time of writing. Gives the document with
-// each page box made exact about the same upper left corner, and without the time; the table of objects is kept true.
-// `sizes` in points, one a page in order. Empty when the document is not as QPdfWriter of Qt 6 writes it.
-QByteArray finishedPdf(QByteArray pdf, const std::vector<QSizeF>& sizes);
+// `painted` is what QPdfWriter made of `pages`, one page each in their order. QPdfWriter rounds a page to whole points
+// of 1/72 in, stamps the local time, and writes and names its fonts in the order of a hash that is another one in each
+// process. Here each page box is made exact about its upper left corner, and the pages are taken over one after the
+// other into a document of our own, so that objects and fonts are numbered as the pages come to use them. Empty when
+// the document is not as QPdfWriter of Qt 6 writes it.
+std::string finishedPdf(const std::string& painted, const std::vector<Page>& pages, const PdfDocument& document);
 
 }  // namespace ribwright
