@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/drawing/ring_within.h"
+
 namespace ribwright {
 
 namespace {
@@ -10,43 +12,8 @@ namespace {
 constexpr double matchReach = 6;  // a match line reaches this far beyond the face
 constexpr double groundReach = 4;
 
-// A ring cut off at an upright or level line: keeps what lies on the inner side.
-std::vector<PaperPoint> cutOff(const std::vector<PaperPoint>& ring, double PaperPoint::*axis, double limit,
-                               bool below) {
-  const auto inner = [&](const PaperPoint& point) { return below ? point.*axis <= limit : point.*axis >= limit; };
-  std::vector<PaperPoint> kept;
-  for (std::size_t i = 0; i < ring.size(); ++i) {
-    const PaperPoint& a = ring[i];
-    const PaperPoint& b = ring[(i + 1) % ring.size()];
-    if (inner(a)) kept.push_back(a);
-    if (inner(a) == inner(b)) continue;
-    const double along = (limit - a.*axis) / (b.*axis - a.*axis);
-    kept.push_back({a.x + (b.x - a.x) * along, a.y + (b.y - a.y) * along});
-  }
-  return kept;
-}
-
-std::vector<PaperPoint> within(std::vector<PaperPoint> ring, const Box& box) {
-  ring = cutOff(ring, &PaperPoint::x, box.left, false);
-  ring = cutOff(ring, &PaperPoint::x, box.right, true);
-  ring = cutOff(ring, &PaperPoint::y, box.top, false);
-  return cutOff(ring, &PaperPoint::y, box.bottom, true);
-}
-
-// Draws the part of a straight line that lies in the box or on its edge.
-void lineWithin(Sketch& sketch, const PaperPoint& a, const PaperPoint& b, const Box& box, PartIndex part) {
-  double enter = 0, leave = 1;
-  const auto clip = [&](double from, double to, double low, double high) {
-    constexpr double hair = 1e-9;
-    if (from == to) return from >= low - hair && from <= high + hair;
-    const double first = (low - from) / (to - from), second = (high - from) / (to - from);
-    enter = std::max(enter, std::min(first, second));
-    leave = std::min(leave, std::max(first, second));
-    return true;
-  };
-  if (!clip(a.x, b.x, box.left, box.right) || !clip(a.y, b.y, box.top, box.bottom) || leave <= enter) return;
-  const auto point = [&](double along) { return PaperPoint{a.x + (b.x - a.x) * along, a.y + (b.y - a.y) * along}; };
-  sketch.line(point(enter), point(leave), thinLine, Dash::Solid, part);
+void drawWithin(Sketch& sketch, const PaperPoint& a, const PaperPoint& b, const Box& box, PartIndex part) {
+  if (const auto line = lineWithin(a, b, box)) sketch.line(line->first, line->second, thinLine, Dash::Solid, part);
 }
 
 std::vector<PaperPoint> onPaper(const WallView& view, const Ring& ring) {
@@ -62,14 +29,14 @@ void drawPiece(Sketch& sketch, const WallView& view, const Piece& piece) {
   const PartIndex part = sketch.part(Part::Kind::Piece, view.layout->letter, piece.mark);
   Fill fill{{}, Ink::White, part};
   for (const Ring& ring : piece.rings) {
-    auto points = within(onPaper(view, ring), box);
+    auto points = ringWithin(onPaper(view, ring), box);
     if (points.size() >= 3) fill.rings.push_back(std::move(points));
   }
   if (!fill.rings.empty()) sketch.drawing.items.emplace_back(std::move(fill));
   for (const Ring& ring : piece.rings) {
     const std::vector<PaperPoint> points = onPaper(view, ring);
     for (std::size_t i = 0; i < points.size(); ++i) {
-      lineWithin(sketch, points[i], points[(i + 1) % points.size()], box, part);
+      drawWithin(sketch, points[i], points[(i + 1) % points.size()], box, part);
     }
   }
 }

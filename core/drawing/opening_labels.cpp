@@ -11,28 +11,6 @@ namespace {
 
 constexpr double besideFrame = 0.6;
 
-// The upright-sided parts of what is open.
-std::vector<Column> openColumns(const WallView& view, const CutRegion& cut) {
-  const WallFace& face = view.layout->face;
-  std::vector<Length> places{std::max({cut.left, view.from, Length()}), std::min({cut.right, view.to, face.width})};
-  if (places[0] >= places[1]) return {};
-  for (const HeightLine* line : {&cut.lower, &cut.upper, &face.top, &face.bottom}) {
-    for (const FaceVertex& vertex : line->vertices()) {
-      if (vertex.u > places[0] && vertex.u < places[1]) places.push_back(vertex.u);
-    }
-  }
-  std::sort(places.begin(), places.end());
-  places.erase(std::unique(places.begin(), places.end()), places.end());
-  std::vector<Column> columns;
-  for (std::size_t i = 0; i + 1 < places.size(); ++i) {
-    const auto first = openHeights(*view.layout, cut, places[i], Beside::Right);
-    const auto last = openHeights(*view.layout, cut, places[i + 1], Beside::Left);
-    columns.push_back({view.x(places[i]), view.x(places[i + 1]), view.size(first[0]), view.size(last[0]),
-                       view.size(first[1]), view.size(last[1])});
-  }
-  return columns;
-}
-
 std::vector<LabelBlock> waysToName(const WallView& view, const CutRegion& cut) {
   const LabelRun id{cut.id, markText, true}, small{cut.id, smallText, true};
   const std::string size = sizeWords(view, cut.id);
@@ -74,6 +52,27 @@ bool drawInside(Sketch& sketch, const WallView& view, const CutRegion& cut, cons
 }
 
 }  // namespace
+
+std::vector<Column> openColumns(const WallView& view, const CutRegion& cut) {
+  const WallFace& face = view.layout->face;
+  std::vector<Length> places{std::max({cut.left, view.from, Length()}), std::min({cut.right, view.to, face.width})};
+  if (places[0] >= places[1]) return {};
+  for (const HeightLine* line : {&cut.lower, &cut.upper, &face.top, &face.bottom}) {
+    for (const FaceVertex& vertex : line->vertices()) {
+      if (vertex.u > places[0] && vertex.u < places[1]) places.push_back(vertex.u);
+    }
+  }
+  std::sort(places.begin(), places.end());
+  places.erase(std::unique(places.begin(), places.end()), places.end());
+  std::vector<Column> columns;
+  for (std::size_t i = 0; i + 1 < places.size(); ++i) {
+    const auto first = openHeights(*view.layout, cut, places[i], Beside::Right);
+    const auto last = openHeights(*view.layout, cut, places[i + 1], Beside::Left);
+    columns.push_back({view.x(places[i]), view.x(places[i + 1]), view.size(first[0]), view.size(last[0]),
+                       view.size(first[1]), view.size(last[1])});
+  }
+  return columns;
+}
 
 std::string sizeWords(const WallView& view, const std::string& id) {
   for (const Opening& opening : view.wall->openings) {

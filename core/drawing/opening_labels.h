@@ -13,6 +13,9 @@ namespace ribwright {
 // Writes into every opening what has room there: id, size and sill, or less. Gives back callouts for the rest.
 std::vector<Callout> drawOpeningLabels(Sketch& sketch, const WallView& view);
 
+// The upright-sided parts of what a cut region leaves open within the face.
+std::vector<Column> openColumns(const WallView& view, const CutRegion& cut);
+
 // 3' 0" × 4' 0", or ø 6" for a round penetration; of what is stated. Empty for an id that the wall has not.
 std::string sizeWords(const WallView& view, const std::string& id);
 
