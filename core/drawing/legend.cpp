@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/drawing/girt_lines.h"
+#include "core/drawing/hatch.h"
 #include "core/drawing/rib_ends.h"
 #include "core/drawing/text_extent.h"
 
@@ -28,6 +29,8 @@ const Sign crossSign{reachOf(ScrewMark::Jamb), [](const PaperPoint& at) { return
 const Sign flangeUp{flangeReach, [](const PaperPoint& at) { return flangeRing(Girt::Flange::Up, at); }};
 const Sign flangeDown{flangeReach, [](const PaperPoint& at) { return flangeRing(Girt::Flange::Down, at); }};
 const Sign ribEnd{thinLine, [](const PaperPoint& at) { return ribRing({at.x, at.y - ribTick / 2}); }};
+
+const Sign translucentSign{hatchSignReach, [](const PaperPoint& at) { return hatchSign(at); }};
 
 struct Entry {
   Sign sign;
@@ -84,6 +87,7 @@ std::vector<Entry> entriesOf(const WallView& view, const Shown& shown) {
   };
   if (turns(Girt::Flange::Up)) entries.push_back({flangeUp, view.say("paper.flange.up")});
   if (turns(Girt::Flange::Down)) entries.push_back({flangeDown, view.say("paper.flange.down")});
+  if (shown.translucent) entries.push_back({translucentSign, view.say("paper.translucent")});
   if (shown.ribs) entries.push_back({ribEnd, view.say("paper.rib-ends")});
   if (shown.columnsWithoutRoom > 0)
     entries.push_back({noSign, view.say("paper.columns-without-room", {{"count", shown.columnsWithoutRoom}})});

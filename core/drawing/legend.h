@@ -1,5 +1,5 @@
 // What the signs of an elevation mean: marks of screws with how many there are of each kind and that nothing is drilled
-// by them, girts' flanges, ends of ribs. Unit: mm, y down.
+// by them, girts' flanges, ends of ribs, hatching. Unit: mm, y down.
 #pragma once
 
 #include "core/drawing/screw_marks.h"
@@ -10,6 +10,7 @@ namespace ribwright {
 struct Shown {
   ScrewsShown screws;
   bool ribs = false;
+  bool translucent = false;
   int columnsWithoutRoom = 0;
 };
 

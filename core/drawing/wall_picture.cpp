@@ -9,6 +9,7 @@
 #include "core/drawing/face_picture.h"
 #include "core/drawing/girt_lines.h"
 #include "core/drawing/hang_sign.h"
+#include "core/drawing/hatch.h"
 #include "core/drawing/label_block.h"
 #include "core/drawing/legend.h"
 #include "core/drawing/opening_labels.h"
@@ -134,9 +135,9 @@ WallPicture wallPicture(const WallView& view, const MatchMark& left, const Match
   withoutRoom += drawWallChains(sketch, view, base);
   drawHangSign(sketch, view, sketch.bounds().bottom + 3);
   drawGirtLines(sketch, view);
-  const bool ribs = drawRibEnds(sketch, view);
+  const bool ribs = drawRibEnds(sketch, view), translucent = drawTranslucent(sketch, view);
   const ScrewsShown screws = drawScrewMarks(sketch, view);
-  drawLegend(sketch, view, {screws, ribs, columnsWithoutRoom}, sketch.bounds().bottom + overLegend);
+  drawLegend(sketch, view, {screws, ribs, translucent, columnsWithoutRoom}, sketch.bounds().bottom + overLegend);
   const Box bounds = sketch.bounds();
   return {std::move(sketch.drawing), bounds, withoutRoom, screws.marksLeftOut, rowsWithoutRoom};
 }
