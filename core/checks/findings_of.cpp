@@ -51,8 +51,10 @@ std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayo
     try {
       check(look, findings);
     } catch (const std::exception& error) {
+      std::string id = std::string("check.").append(name);
+      std::replace(id.begin(), id.end(), ' ', '-');
       findings.push_back(look.finding(Grade::Stop, "check-failed", name,
-                                      {{"check", std::string(name)}, {"error", std::string(error.what())}}, ""));
+                                      {{"check", Phrase{id}}, {"error", std::string(error.what())}}, ""));
     }
   }
   return findings;

@@ -62,14 +62,14 @@ std::string sheetOf(const WallLook& look, const Refusal& refusal) {
   return refusal.piece < 0 ? "" : look.layout.pieces.at(static_cast<std::size_t>(refusal.piece)).mark;
 }
 
-std::string sheetsOf(const WallLook& look, const RefusalGroup& group) {
+WordValue sheetsOf(const WallLook& look, const RefusalGroup& group) {
   std::set<std::int32_t> pieces;  // in hanging order
   for (const Refusal* refusal : group.all) {
     if (refusal->piece >= 0) pieces.insert(refusal->piece);
   }
   std::vector<std::string> marks;
   for (const std::int32_t piece : pieces) marks.push_back(look.layout.pieces.at(static_cast<std::size_t>(piece)).mark);
-  return said(marks.size() == 1 ? "screws.sheet" : "screws.sheets", {{"marks", listed(marks)}});
+  return phrase(marks.size() == 1 ? "screws.sheet" : "screws.sheets", {{"marks", listed(marks)}});
 }
 
 bool isByOffset(HoleKind kind) { return kind != HoleKind::Jamb && kind != HoleKind::Stitch; }

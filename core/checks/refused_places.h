@@ -39,7 +39,7 @@ std::optional<Length> lapEdgeAt(const WallLook& look, const Refusal& refusal);
 // Mark of the sheet that would have had the hole; empty where it is not known.
 std::string sheetOf(const WallLook& look, const Refusal& refusal);
 // "sheet B3", "sheets B3, B7 and 12 more".
-std::string sheetsOf(const WallLook& look, const RefusalGroup& group);
+WordValue sheetsOf(const WallLook& look, const RefusalGroup& group);
 
 // Those of a pattern's rows that state offsets; not jambs and side laps, whose screws are spaced.
 bool isByOffset(HoleKind kind);

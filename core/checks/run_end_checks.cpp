@@ -1,5 +1,5 @@
 // The ends of runs: rips and corners.
-#include "core/checks/wall_look.h"
+#include "core/checks/screw_words.h"
 
 namespace ribwright {
 
@@ -37,7 +37,7 @@ void checkCornerTrim(const WallLook& look, const RunLook& one, std::vector<Findi
     for (const Rib& rib : one.section.ribs) {
       if (rib.from >= to || rib.to <= from) continue;
       findings.push_back(look.finding(Grade::Note, "rib-under-corner-trim", leftCorner ? "left" : "right",
-                                      {{"corner", std::string(leftCorner ? "left" : "right")}, {"leg", leg}},
+                                      {{"corner", phrase(leftCorner ? "screws.left" : "screws.right")}, {"leg", leg}},
                                       "common practice"));
       return;
     }

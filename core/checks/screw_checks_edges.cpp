@@ -92,7 +92,7 @@ Finding nearCut(const WallLook& look, const RefusalGroup& group) {
                                   {"u", first.u},
                                   {"z", first.z},
                                   {"gap", edge.distance},
-                                  {"edge", said(edge.direction)},
+                                  {"edge", phrase(edge.direction)},
                                   {"limit", clear}},
                                  "AISI S100-16");
   finding.part = partOf(look, first);

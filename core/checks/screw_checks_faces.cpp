@@ -80,7 +80,7 @@ Finding offRow(const WallLook& look, const RefusalKey& key, const RefusalGroup& 
   const RowOnFace on = rowOnFace(look, refusal);
   const EdgeSupport* edge = edgeSupportOf(look.wall, rowOf(look, refusal).kind);
   WordValues values = {{"row", rowWords(look.holes.supports, refusal.kind, refusal.row)},
-                       {"steel", stretch.name.empty() ? "" : said("screws.steel", {{"name", stretch.name}})},
+                       {"steel", stretch.name.empty() ? "" : phrase("screws.steel", {{"name", stretch.name}})},
                        {"from", stretch.from},
                        {"to", stretch.to},
                        {"face", std::max(Length(), stretch.high - stretch.low)},
@@ -94,7 +94,7 @@ Finding offRow(const WallLook& look, const RefusalKey& key, const RefusalGroup& 
     values.emplace_back("stated", edge->row);
     values.emplace_back("least", edge->bend + on.margin);
     values.emplace_back("most", edge->face - on.margin);
-    values.emplace_back("measured", said(base ? "screws.above-foot" : "screws.below-line"));
+    values.emplace_back("measured", phrase(base ? "screws.above-foot" : "screws.below-line"));
   }
   Finding finding = look.finding(Grade::Stop, canMove ? "row-off-screw-face" : "screw-face-narrow", key.name,
                                  std::move(values), kSource);
@@ -104,15 +104,16 @@ Finding offRow(const WallLook& look, const RefusalKey& key, const RefusalGroup& 
 
 // The place where steel ends in a row's way.
 struct SteelEnd {
-  std::string mark, part, words;
+  std::string mark, part;
+  WordValue words;
 };
 
 SteelEnd flangeEnd(const Stretch& flange) {
   if (flange.steel == Stretch::Steel::Column)
-    return {"", "column " + flange.name, said("screws.row.column", {{"id", flange.name}})};
+    return {"", "column " + flange.name, phrase("screws.row.column", {{"id", flange.name}})};
   const bool left = flange.steel == Stretch::Steel::LeftJamb;
   return {flange.name, left ? "left jamb" : "right jamb",
-          said(left ? "screws.row.left-jamb" : "screws.row.right-jamb", {{"id", flange.name}})};
+          phrase(left ? "screws.row.left-jamb" : "screws.row.right-jamb", {{"id", flange.name}})};
 }
 
 SteelEnd steelEnd(const WallLook& look, const Refusal& refusal) {
@@ -129,7 +130,7 @@ SteelEnd steelEnd(const WallLook& look, const Refusal& refusal) {
   // A key that silences a finding has no more than 300 characters, and girts that lap are many in one name.
   const std::string& mark = stretch.name.size() <= 150 ? stretch.name : row.id;
   return {mark, atFrom ? "left end" : "right end",
-          said(atFrom ? "screws.end.left" : "screws.end.right", {{"id", stretch.name}})};
+          phrase(atFrom ? "screws.end.left" : "screws.end.right", {{"id", stretch.name}})};
 }
 
 // How far along the row the nearest steel lies that would hold the screw; to the right above 0.
@@ -147,10 +148,10 @@ Length shiftToSteel(const WallLook& look, const Refusal& refusal) {
   return shift.value_or(Length());
 }
 
-std::string rowsOf(const WallLook& look, const RefusalGroup& group) {
-  std::vector<std::string> names;
+WordValue rowsOf(const WallLook& look, const RefusalGroup& group) {
+  std::vector<WordValue> names;
   for (const Refusal* refusal : group.all) {
-    const std::string name = rowWords(look.holes.supports, refusal->kind, refusal->row);
+    const WordValue name = rowWords(look.holes.supports, refusal->kind, refusal->row);
     if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
   }
   return listed(names);
@@ -159,8 +160,8 @@ std::string rowsOf(const WallLook& look, const RefusalGroup& group) {
 Finding offEnd(const WallLook& look, const RefusalGroup& group) {
   const Refusal& first = *group.first;
   SteelEnd end = steelEnd(look, first);
-  const std::string rows = rowsOf(look, group);
-  if (rows != end.words) end.words = said("screws.end.rows", {{"steel", end.words}, {"rows", rows}});
+  const WordValue rows = rowsOf(look, group);
+  if (rows != end.words) end.words = phrase("screws.end.rows", {{"steel", end.words}, {"rows", rows}});
   const Length shift = shiftToSteel(look, first);
   Finding finding = look.finding(Grade::Look, "screw-off-steel-end", end.mark,
                                  {{"steel", end.words},
@@ -169,7 +170,7 @@ Finding offEnd(const WallLook& look, const RefusalGroup& group) {
                                   {"u", first.u},
                                   {"margin", marginOf(look, first)},
                                   {"shift", between(shift, Length())},
-                                  {"side", said(shift < Length() ? "screws.left" : "screws.right")}},
+                                  {"side", phrase(shift < Length() ? "screws.left" : "screws.right")}},
                                  kSource);
   finding.part = end.part;
   return finding;

@@ -55,9 +55,9 @@ void checkConfirmation(const Job& job, const PatternUse& use, std::vector<Findin
   const Confirmed confirmed = confirmedIs(*use.pattern, job.screws);
   const std::string numbers = numbersOf(*use.pattern, job.screws);
   if (confirmed == Confirmed::No) {
-    findings.push_back(finding(Grade::Look, "pattern-not-confirmed", use,
-                               {{"example", use.pattern->example ? said("screws.example") : ""}, {"numbers", numbers}},
-                               "common practice"));
+    findings.push_back(finding(
+        Grade::Look, "pattern-not-confirmed", use,
+        {{"example", use.pattern->example ? phrase("screws.example") : ""}, {"numbers", numbers}}, "common practice"));
   }
   if (confirmed == Confirmed::Fallen) {
     const Confirmation& was = *use.pattern->confirmation;

@@ -29,7 +29,7 @@ void checkPatternsOfBands(const WallLook& look, std::vector<Finding>& findings) 
 // One finding for all kinds: its key names them, so that a kind that comes later is not silenced with them.
 void checkKindsStated(const WallLook& look, std::vector<Finding>& findings) {
   if (look.holes.unstated.empty()) return;
-  std::vector<std::string> names;
+  std::vector<WordValue> names;
   std::string part;
   for (const HoleKind kind : look.holes.unstated) {
     names.push_back(kindWords(kind));

@@ -40,8 +40,8 @@ void checkSpaces(const WallLook& look, std::vector<Finding>& findings) {
                     {"space", worst->to - worst->from},
                     {"limit", worst->limit},
                     {"count", std::int64_t(look.holes.wideSpaces.size())},
-                    {"remedy", worst->kind == HoleKind::Stitch ? said("screws.closer-stitches")
-                                                               : said("screws.fewest", {{"count", fewest}})}},
+                    {"remedy", worst->kind == HoleKind::Stitch ? phrase("screws.closer-stitches")
+                                                               : phrase("screws.fewest", {{"count", fewest}})}},
                    pattern ? spacingLimits(*pattern).source : ""));
 }
 
@@ -135,11 +135,11 @@ void checkSheetsHeld(const WallLook& look, std::vector<Finding>& findings) {
     if (!held[i] && patternOf(look, static_cast<std::size_t>(piece.run))) marks.push_back(piece.mark);
   }
   if (marks.empty()) return;
-  findings.push_back(
-      look.finding(Grade::Look, "sheet-without-screws", "",
-                   {{"sheets", said(marks.size() == 1 ? "screws.sheet" : "screws.sheets", {{"marks", listed(marks)}})},
-                    {"count", std::int64_t(marks.size())}},
-                   "common practice"));
+  findings.push_back(look.finding(
+      Grade::Look, "sheet-without-screws", "",
+      {{"sheets", phrase(marks.size() == 1 ? "screws.sheet" : "screws.sheets", {{"marks", listed(marks)}})},
+       {"count", std::int64_t(marks.size())}},
+      "common practice"));
 }
 
 void checkEndLapLength(const WallLook& look, std::vector<Finding>& findings) {

@@ -1,5 +1,8 @@
 #include "core/checks/screw_words.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace ribwright {
 namespace {
 
@@ -30,42 +33,47 @@ HoleKind asHole(SupportKind kind) {
 
 }  // namespace
 
-std::string said(const std::string& id, const WordValues& values) { return Words::of("en").say(id, values, {}); }
+WordValue phrase(std::string id, WordValues values) { return Phrase{std::move(id), std::move(values)}; }
 
 std::string kindId(HoleKind kind) { return kindIds[static_cast<std::size_t>(kind)]; }
 
-std::string kindWords(HoleKind kind) { return said("screws.kind." + kindId(kind)); }
+WordValue kindWords(HoleKind kind) { return phrase("screws.kind." + kindId(kind)); }
 
-std::string kindWords(SupportKind kind, Zone zone) {
-  const std::string words = kindWords(asHole(kind));
-  return zone == Zone::Field ? words : said("screws.in-corner", {{"kind", words}});
+WordValue kindWords(SupportKind kind, Zone zone) {
+  WordValue words = kindWords(asHole(kind));
+  return zone == Zone::Field ? words : phrase("screws.in-corner", {{"kind", std::move(words)}});
 }
 
-std::string rowWords(const WallSupports& supports, HoleKind kind, std::int32_t row) {
-  if (kind == HoleKind::Stitch) return said("screws.row.stitch");
+WordValue rowWords(const WallSupports& supports, HoleKind kind, std::int32_t row) {
+  if (kind == HoleKind::Stitch) return phrase("screws.row.stitch");
   const auto at = static_cast<std::size_t>(row);
   if (kind == HoleKind::Jamb) {
     const JambFlange& jamb = supports.jambs.at(at);
-    return said(jamb.left ? "screws.row.left-jamb" : "screws.row.right-jamb", {{"id", jamb.opening}});
+    return phrase(jamb.left ? "screws.row.left-jamb" : "screws.row.right-jamb", {{"id", jamb.opening}});
   }
-  return said("screws.row." + kindId(kind), {{"id", supports.rows.at(at).id}});
+  return phrase("screws.row." + kindId(kind), {{"id", supports.rows.at(at).id}});
 }
 
-std::string bandWords(const Wall& wall, int band) {
+WordValue bandWords(const Wall& wall, int band) {
   if (wall.bands.size() < 2) return "";
-  return said("screws.band", {{"band", std::int64_t(band + 1)}});
+  return phrase("screws.band", {{"band", std::int64_t(band + 1)}});
 }
 
 std::string bandPart(const Wall& wall, int band) {
   return wall.bands.size() < 2 ? "" : "band " + std::to_string(band + 1);
 }
 
-std::string listed(const std::vector<std::string>& names, std::size_t most) {
-  std::string all;
-  const std::size_t shown = names.size() <= most ? names.size() : most;
-  for (std::size_t i = 0; i < shown; ++i) all.append(i == 0 ? "" : ", ").append(names[i]);
-  if (shown == names.size()) return all;
-  return said("screws.more", {{"names", all}, {"count", std::int64_t(names.size() - shown)}});
+WordValue listed(const std::vector<std::string>& names, std::size_t most) {
+  return listed(std::vector<WordValue>(names.begin(), names.end()), most);
+}
+
+WordValue listed(const std::vector<WordValue>& names, std::size_t most) {
+  if (names.size() == 1) return names.front();
+  Phrase list;
+  const std::size_t shown = std::min(names.size(), most);
+  for (std::size_t i = 0; i < shown; ++i) list.values.emplace_back("", names[i]);
+  if (shown == names.size()) return list;
+  return phrase("screws.more", {{"names", std::move(list)}, {"count", std::int64_t(names.size() - shown)}});
 }
 
 }  // namespace ribwright

@@ -12,33 +12,60 @@ namespace {
 bool isSixteenths(Length length) { return rest(length, Length::sixtyFourths(4)) == Length(); }
 bool isWholeMillimetres(Length length) { return rest(length, Length::millimetres(1)) == Length(); }
 
-std::string valueText(const WordValue& value, const LengthStyle& style) {
-  if (const Length* length = std::get_if<Length>(&value)) {
-    if (style.units == UnitSystem::Millimetres)
-      return shownText(*length, style, 16, isWholeMillimetres(*length) ? 0 : 1);
-    return shownText(*length, style, isSixteenths(*length) ? 16 : 64);
-  }
-  if (const std::int64_t* count = std::get_if<std::int64_t>(&value)) return std::to_string(*count);
-  return std::get<std::string>(value);
+std::string lengthText(Length length, const LengthStyle& style) {
+  if (style.units == UnitSystem::Millimetres) return shownText(length, style, 16, isWholeMillimetres(length) ? 0 : 1);
+  return shownText(length, style, isSixteenths(length) ? 16 : 64);
+}
+
+constexpr std::string_view fileStart = "words.", fileEnd = ".json";
+
+bool holdsWords(const EmbeddedFile& file) { return file.name.starts_with(fileStart); }
+
+std::string languageOf(const EmbeddedFile& file) {
+  return std::string(file.name.substr(fileStart.size(), file.name.size() - fileStart.size() - fileEnd.size()));
 }
 
 }  // namespace
+
+bool operator==(const Phrase& a, const Phrase& b) { return a.id == b.id && a.values == b.values; }
+
+std::vector<std::string> Words::languages() {
+  std::vector<std::string> all;
+  for (const EmbeddedFile& file : embeddedFiles()) {
+    if (holdsWords(file)) all.push_back(languageOf(file));
+  }
+  return all;
+}
 
 const Words& Words::of(std::string_view language) {
   static const std::map<std::string, Words, std::less<>> all = [] {
     std::map<std::string, Words, std::less<>> read;
     for (const EmbeddedFile& file : embeddedFiles()) {
-      if (!file.name.starts_with("words.")) continue;
-      const std::string name(file.name.substr(6, file.name.size() - 6 - 5));
+      if (!holdsWords(file)) continue;
       // Held by name: a range-for does not keep what items() looks into.
       const nlohmann::json texts = nlohmann::json::parse(file.text);
-      for (const auto& [id, text] : texts.items()) read[name].texts_[id] = text;
+      Words& words = read[languageOf(file)];
+      for (const auto& [id, text] : texts.items()) words.texts_[id] = text;
     }
     return read;
   }();
   const auto found = all.find(language);
   if (found == all.end()) throw std::runtime_error("no words of language " + std::string(language));
   return found->second;
+}
+
+std::string Words::valueText(const WordValue& value, const LengthStyle& style) const {
+  if (const Length* length = std::get_if<Length>(&value)) return lengthText(*length, style);
+  if (const std::int64_t* count = std::get_if<std::int64_t>(&value)) return std::to_string(*count);
+  if (const std::string* name = std::get_if<std::string>(&value)) return *name;
+  return say(std::get<Phrase>(value), style);
+}
+
+std::string Words::say(const Phrase& phrase, const LengthStyle& style) const {
+  if (!phrase.id.empty()) return say(phrase.id, phrase.values, style);
+  std::string list;
+  for (const auto& [name, item] : phrase.values) list.append(list.empty() ? "" : ", ").append(valueText(item, style));
+  return list;
 }
 
 std::string Words::say(std::string_view id, const WordValues& values, const LengthStyle& style) const {

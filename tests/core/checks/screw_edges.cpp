@@ -38,8 +38,8 @@ TEST_CASE("screws too near their sheets' ends are told once for the row") {
   CHECK(lengthOf(found[0], "gap") == inches(0, 23));
   CHECK(lengthOf(found[0], "limit") == inches(0, 24));
   CHECK(countOf(found[0]) == 13 * 3 + 1);
-  CHECK(valueOf<std::string>(found[0], "edge") == "a level edge");
-  CHECK(valueOf<std::string>(found[0], "sheets") == "sheets A1, A2, A3, A4, A5, A6 and 8 more");
+  CHECK(wordsOf(found[0], "edge") == "a level edge");
+  CHECK(wordsOf(found[0], "sheets") == "sheets A1, A2, A3, A4, A5, A6 and 8 more");
   CHECK(saysAll(found[0]));
 }
 
@@ -54,9 +54,9 @@ TEST_CASE("screws too near the cut beside an opening are told for the girt, with
   REQUIRE(found.size() >= 1);
   const auto girt = std::find_if(found.begin(), found.end(), [](const Finding& f) { return f.mark == "g4"; });
   REQUIRE(girt != found.end());
-  CHECK(valueOf<std::string>(*girt, "sheets") == "sheet A3");
+  CHECK(wordsOf(*girt, "sheets") == "sheet A3");
   CHECK(lengthOf(*girt, "gap") == inches(0, 23));
-  CHECK(valueOf<std::string>(*girt, "edge") == "an upright edge");
+  CHECK(wordsOf(*girt, "edge") == "an upright edge");
   CHECK(lengthOf(*girt, "u") == inches(91, 32));
 }
 
@@ -120,8 +120,8 @@ TEST_CASE("screws that miss the steel at a column are told once for the column, 
   REQUIRE(found.size() == 1);
   CHECK(found[0].grade == Grade::Look);
   CHECK(found[0].key() == "screw-off-steel-end|A||column 2");
-  CHECK(valueOf<std::string>(found[0], "steel") == "column 2, girt g4, girt g8");
-  CHECK(valueOf<std::string>(found[0], "side") == "right");
+  CHECK(wordsOf(found[0], "steel") == "column 2, girt g4, girt g8");
+  CHECK(wordsOf(found[0], "side") == "right");
   CHECK(lengthOf(found[0], "shift") == inches(0, 1));
   CHECK(lengthOf(found[0], "margin") == inches(0, 32));
   CHECK(countOf(found[0]) == 2);
@@ -136,7 +136,7 @@ TEST_CASE("screws past a girt's free end are told for that end") {
   const auto found = foundOf(job, "screw-off-steel-end");
   REQUIRE(found.size() == 1);
   CHECK(found[0].key() == "screw-off-steel-end|A|g4|right end");
-  CHECK(valueOf<std::string>(found[0], "side") == "left");
+  CHECK(wordsOf(found[0], "side") == "left");
 }
 
 TEST_CASE("screws that miss the steel at a jamb are told for the jamb") {
@@ -146,7 +146,7 @@ TEST_CASE("screws that miss the steel at a jamb are told for the jamb") {
   const auto found = foundOf(job, "screw-off-steel-end");
   REQUIRE(found.size() >= 1);
   CHECK(found[0].key() == "screw-off-steel-end|A|W1|left jamb");
-  CHECK(valueOf<std::string>(found[0], "steel") == "left jamb of W1, girt g4");
+  CHECK(wordsOf(found[0], "steel") == "left jamb of W1, girt g4");
 }
 
 TEST_CASE("girts without a cross-section are named, once a wall") {
@@ -156,7 +156,7 @@ TEST_CASE("girts without a cross-section are named, once a wall") {
   const auto found = foundOf(job, "girt-face-unknown");
   REQUIRE(found.size() == 1);
   CHECK(found[0].grade == Grade::Look);
-  CHECK(valueOf<std::string>(found[0], "girts") == "g4, g8");
+  CHECK(wordsOf(found[0], "girts") == "g4, g8");
   CHECK(saysAll(found[0]));
 }
 

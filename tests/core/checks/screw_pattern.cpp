@@ -81,13 +81,13 @@ TEST_CASE("a pattern that nobody confirmed is told once for all walls, and an ex
   REQUIRE(found.size() == 1);
   CHECK(found[0].grade == Grade::Look);
   CHECK(found[0].key() == "pattern-not-confirmed||thirds");
-  CHECK(valueOf<std::string>(found[0], "walls") == "A, B");
-  CHECK(valueOf<std::string>(found[0], "example").empty());
-  CHECK(valueOf<std::string>(found[0], "numbers") == numbersOf(job.patterns[0], job.screws));
+  CHECK(wordsOf(found[0], "walls") == "A, B");
+  CHECK(wordsOf(found[0], "example").empty());
+  CHECK(wordsOf(found[0], "numbers") == numbersOf(job.patterns[0], job.screws));
   job.patterns[0].example = true;
   found = unconfirmed(job, "pattern-not-confirmed");
   REQUIRE(found.size() == 1);
-  CHECK(valueOf<std::string>(found[0], "example").find("example") != std::string::npos);
+  CHECK(wordsOf(found[0], "example").find("example") != std::string::npos);
   CHECK(saysAll(found[0]));
 }
 
@@ -107,10 +107,10 @@ TEST_CASE("a confirmation falls when a number changes, and rises with the digest
   REQUIRE(found.size() == 1);
   CHECK(found[0].grade == Grade::Stop);
   const std::string remedy = Words::of("en").say("finding.confirmation-fallen.do", found[0].said(), {});
-  CHECK(remedy.find(valueOf<std::string>(found[0], "numbers")) != std::string::npos);
+  CHECK(remedy.find(wordsOf(found[0], "numbers")) != std::string::npos);
   CHECK(remedy.find("S-4") != std::string::npos);
   CHECK(saysAll(found[0]));
-  job.patterns[0].confirmation->numbers = valueOf<std::string>(found[0], "numbers");
+  job.patterns[0].confirmation->numbers = wordsOf(found[0], "numbers");
   CHECK(unconfirmed(job, "confirmation-fallen").empty());
 }
 

@@ -18,7 +18,7 @@ TEST_CASE("spaces wider than the limits are one finding a wall, the worst with i
   CHECK(lengthOf(found[0], "limit") == Length::inches(8));
   CHECK(found[0].source == "UFGS 07413 3.1.1.1");
   CHECK(countOf(found[0]) == 4 * (13 * 3));  // base, two girts, eave: 40 screws in a row, 39 spaces
-  CHECK(valueOf<std::string>(found[0], "remedy").find("at least 5 screws") != std::string::npos);
+  CHECK(wordsOf(found[0], "remedy").find("at least 5 screws") != std::string::npos);
   CHECK(saysAll(found[0]));
 }
 
@@ -39,7 +39,7 @@ TEST_CASE("the worst space is the one farthest over its own limit") {
   const auto found = foundOf(job, "screw-spacing");
   REQUIRE(found.size() == 1);
   CHECK(lengthOf(found[0], "space") == Length::inches(24));
-  CHECK(valueOf<std::string>(found[0], "row") == "girt g4");
+  CHECK(wordsOf(found[0], "row") == "girt g4");
 }
 
 // BRANZ Build 146: rows at most 1200 mm apart.
@@ -85,7 +85,7 @@ TEST_CASE("a sheet that no screw goes through is named") {
   job.walls[0].width = Length::inches(36 * 13 + 7);
   const auto found = foundOf(job, "sheet-without-screws");
   REQUIRE(found.size() == 1);
-  CHECK(valueOf<std::string>(found[0], "sheets") == "sheet A14");
+  CHECK(wordsOf(found[0], "sheets") == "sheet A14");
   CHECK(saysAll(found[0]));
 }
 

@@ -86,6 +86,15 @@ Value valueOf(const Finding& finding, const std::string& name) {
   }
   throw std::out_of_range(name);
 }
+// A name, or a phrase as it is said in English.
+inline std::string wordsOf(const Finding& finding, const std::string& name) {
+  for (const auto& [key, value] : finding.values) {
+    if (key != name) continue;
+    const Phrase* phrase = std::get_if<Phrase>(&value);
+    return phrase ? Words::of("en").say(*phrase, {}) : std::get<std::string>(value);
+  }
+  throw std::out_of_range(name);
+}
 inline Length lengthOf(const Finding& finding, const std::string& name) { return valueOf<Length>(finding, name); }
 inline std::int64_t countOf(const Finding& finding) { return valueOf<std::int64_t>(finding, "count"); }
 
