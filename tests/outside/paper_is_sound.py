@@ -1,6 +1,6 @@
 #!/usr/bin/python3
-"""Looks at the pages of every sample's packet with other programs: paper sizes, embedded fonts, text that stays text, pages
-counted right, SVG that is well-formed XML."""
+"""Looks at the pages of every sample's packet with other programs: exact paper sizes, embedded fonts, text that stays text and
+keeps clear of other text and of the paper's edge, pages counted right, a bookmark for every wall, SVG that is well-formed XML."""
 
 import csv
 import re
@@ -12,10 +12,10 @@ from pathlib import Path
 sys.dont_write_bytecode = True
 sys.path.insert(0, str(Path(__file__).parent / "shared"))
 from packets import SAMPLES, check, finish, read_job, run  # noqa: E402
+from text_boxes import faults_of  # noqa: E402
 
-# Points of 1/72 in, lying: ANSI A and B, ISO 216 A4 and A3.
-PAPERS = {"letter": (792, 612), "tabloid": (1224, 792), "a4": (841.890, 595.276), "a3": (1190.551, 841.890)}
-TENTH_OF_A_MILLIMETRE = 72 / 254
+# Millimetres, lying: ANSI A and B, ISO 216 A4 and A3.
+PAPERS = {"letter": (279.4, 215.9), "tabloid": (431.8, 279.4), "a4": (297, 210), "a3": (420, 297)}
 
 
 def told(*words):
@@ -29,17 +29,38 @@ def page_sizes(pdf):
     return count, sizes
 
 
+def walls_have_bookmarks(where, pdf, job):
+    done = told("mutool", "show", str(pdf), "outline")
+    check("error" not in done.stderr.decode() and "warning: repair" not in done.stderr.decode(), f"{where}: {done.stderr}")
+    headings = re.findall(r'^[+|-]\t"([^\n]*)"\t#page=(\d+)', done.stdout.decode(), re.M)
+    letters = [re.match(r"Wall (\S+?)(,|$)", title) for title, _ in headings]
+    check(all(letters) and len(letters) == len(job["walls"]), f"{where}: bookmarks {headings}")
+    opened = [int(page) for _, page in headings]
+    check(opened[:1] == [1] and opened == sorted(set(opened)), f"{where}: bookmarks open pages {opened}")
+
+
+def text_keeps_clear(where, pdf, folder):
+    """The sizes that text may have are those of the SVG, which is told the same pages."""
+    sizes = {size for svg in folder.glob("*.svg") for size in re.findall(r' font-size="([\d.]+)"', svg.read_text("utf-8"))}
+    faults, count = faults_of(pdf, sorted(map(float, sizes)))
+    check(count > 100, f"{where}: only {count} words were found")
+    for fault in faults:
+        check(False, f"{where}: {fault}")
+
+
 def pdf_is_sound(where, pdf, paper, job):
     count, sizes = page_sizes(pdf)
     check(len(sizes) == count and count > 0, f"{where}: every page has a size")
     for number, size in enumerate(sizes, 1):
-        apart = max(abs(a - b) for a, b in zip(size, PAPERS[paper]))
-        check(apart < TENTH_OF_A_MILLIMETRE, f"{where}: page {number} is {size}, wants {PAPERS[paper]}")
+        apart = max(abs(a - b / 25.4 * 72) for a, b in zip(size, PAPERS[paper]))
+        check(apart < 0.002, f"{where}: page {number} is {size}, wants {PAPERS[paper]}")
     fonts = told("pdffonts", str(pdf)).stdout.decode().splitlines()[2:]
     check(fonts, f"{where}: text stays text, so there are fonts")
     for line in fonts:
         embedded = re.search(r" (yes|no) +(yes|no) +(yes|no) +\d+ +\d+$", line)
         check(embedded and embedded.group(1) == "yes", f"{where}: font not embedded: {line}")
+    walls_have_bookmarks(where, pdf, job)
+    text_keeps_clear(where, pdf, pdf.parent)
     for number in range(1, count + 1):
         text = told("pdftotext", "-f", str(number), "-l", str(number), "-layout", str(pdf), "-").stdout.decode()
         check(job["name"] in " ".join(text.split()), f"{where}: page {number} names the job")
