@@ -1,30 +1,15 @@
 #include "ui/painting/page_painter.h"
 
-#include <QGlyphRun>
 #include <QHash>
-#include <QPainterPath>
-#include <QPolygonF>
 
-#include "core/drawing/letter_widths.h"
 #include "core/drawing/text_extent.h"
+#include "ui/painting/glyphs.h"
 #include "ui/painting/paper_font.h"
+#include "ui/painting/shapes.h"
 
 namespace ribwright {
 
 namespace {
-
-QPolygonF polygon(const std::vector<PaperPoint>& points) {
-  QPolygonF made;
-  made.reserve(static_cast<qsizetype>(points.size()));
-  for (const PaperPoint& point : points) made << QPointF(point.x, point.y);
-  return made;
-}
-
-// Qt counts dashes in widths of the pen.
-QVector<qreal> dashes(Dash dash, double width) {
-  if (dash == Dash::Dashed) return {3 / width, 1.5 / width};
-  return {8 / width, 1.5 / width, 1 / width, 1.5 / width};
-}
 
 class PagePainter {
  public:
@@ -34,52 +19,31 @@ class PagePainter {
     const double width =
         stroke.width.in == StrokeWidth::In::PixelsOnScreen ? stroke.width.size * pixel_ : stroke.width.size;
     QPen pen(Qt::black, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
-    if (stroke.dash != Dash::Solid) pen.setDashPattern(dashes(stroke.dash, width));
+    if (stroke.dash != Dash::Solid) pen.setDashPattern(dashesOf(stroke.dash, width, 1));
     painter_.setPen(pen);
     painter_.setBrush(Qt::NoBrush);
     if (stroke.closed) {
-      painter_.drawPolygon(polygon(stroke.points));
+      painter_.drawPolygon(polygonOf(stroke.points));
     } else {
-      painter_.drawPolyline(polygon(stroke.points));
+      painter_.drawPolyline(polygonOf(stroke.points));
     }
   }
 
   void paint(const Fill& fill) {
-    QPainterPath path;
-    path.setFillRule(Qt::OddEvenFill);
-    for (const auto& ring : fill.rings) {
-      path.addPolygon(polygon(ring));
-      path.closeSubpath();
-    }
-    painter_.fillPath(path, fill.ink == Ink::Black ? Qt::black : Qt::white);
+    painter_.fillPath(pathOf(fill.rings), fill.ink == Ink::Black ? Qt::black : Qt::white);
   }
 
-  // Letter by letter at core's advances, so that text takes exactly the room that core gave it.
   void paint(const Text& text) {
-    const double em = emOf(text.height);
-    const QRawFont& font = fontOf(em, text.bold);
-    QVector<quint32> glyphs;
-    QVector<QPointF> places;
-    double along = text.anchor == TextAnchor::Start    ? 0
-                   : text.anchor == TextAnchor::Middle ? -widthOf(text) / 2
-                                                       : -widthOf(text);
-    for (const char32_t letter : lettersOf(text.words)) {
-      const QString one = QString::fromUcs4(&letter, 1);
-      const auto found = font.glyphIndexesForString(one);
-      glyphs << (found.isEmpty() ? 0u : found.front());
-      places << QPointF(along * oversize, 0);
-      along += em * advanceOf(letter, text.bold) / unitsOfEm;
-    }
-    QGlyphRun run;
-    run.setRawFont(font);
-    run.setGlyphIndexes(glyphs);
-    run.setPositions(places);
+    const double start = text.anchor == TextAnchor::Start    ? 0
+                         : text.anchor == TextAnchor::Middle ? -widthOf(text) / 2
+                                                             : -widthOf(text);
+    const QGlyphRun run = glyphsOf(text.words, fontOf(emOf(text.height), text.bold), text.bold);
     painter_.save();
     painter_.setPen(Qt::black);
     painter_.translate(text.at.x, text.at.y);
     painter_.rotate(-text.turn);
     painter_.scale(1 / oversize, 1 / oversize);
-    painter_.drawGlyphRun(QPointF(0, 0), run);
+    painter_.drawGlyphRun(QPointF(start * oversize, 0), run);
     painter_.restore();
   }
 
