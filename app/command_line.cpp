@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/job/job_file_text.h"
+#include "core/words/words.h"
 
 namespace ribwright {
 namespace {
@@ -18,8 +19,8 @@ using Named = std::vector<std::pair<std::string, Value>>;
 const Named<Command> commands = {{"packet", Command::Packet}, {"order", Command::Order}, {"check", Command::Check}};
 const Named<UnitSystem> unitSystems = {{"ft-in", UnitSystem::FeetInches}, {"mm", UnitSystem::Millimetres}};
 const std::vector<std::string> paperNames = {"letter", "tabloid", "a4", "a3"};
-const std::vector<std::string> valueOptions = {"--to", "--units", "--paper"};
-const std::vector<std::string> options = {"--to", "--units", "--paper", "--help", "--version"};
+const std::vector<std::string> valueOptions = {"--to", "--units", "--paper", "--language"};
+const std::vector<std::string> options = {"--to", "--units", "--paper", "--language", "--help", "--version"};
 
 bool holds(const std::vector<std::string>& words, const std::string& word) {
   return std::find(words.begin(), words.end(), word) != words.end();
@@ -63,7 +64,7 @@ class Reading {
 
   Outcome<Request> request() {
     while (!fault_ && next_ < words_.size()) readWord();
-    if (!fault_ && asked_) return Request{*asked_, {}, {}, {}, {}};
+    if (!fault_ && asked_) return Request{*asked_, {}, {}, {}, {}, {}, {}};
     if (!fault_) settleCommand();
     if (!fault_) checkFit();
     if (fault_) return *fault_;
@@ -104,6 +105,7 @@ class Reading {
   static std::string wanted(const std::string& name) {
     if (name == "--units") return oneOf(namesOf(unitSystems));
     if (name == "--paper") return oneOf(paperNames);
+    if (name == "--language") return oneOf(Words::languages());
     return "the folder to write into";
   }
 
@@ -115,6 +117,10 @@ class Reading {
       request_.units = valueOf(unitSystems, value);
       if (!request_.units)
         fault_ = Fault{name, ribwright::quoted(value) + " is no system of units; write " + wanted(name)};
+    } else if (name == "--language") {
+      request_.language = value;
+      if (!holds(Words::languages(), value))
+        fault_ = Fault{name, ribwright::quoted(value) + " is no language of pages and findings; write " + wanted(name)};
     } else {
       request_.paper = paperNamed(value);
       if (!request_.paper) fault_ = Fault{name, ribwright::quoted(value) + " is no paper size; write " + wanted(name)};
@@ -131,8 +137,14 @@ class Reading {
       fault_ = unknown(places_.front(), "command", namesOf(commands));
       return;
     }
+    const bool takesPage = request_.command == Command::Check;
+    const std::size_t most = takesPage ? 2 : 1;
     if (!places_.empty()) request_.job = places_.front();
-    if (places_.size() > 1) fault_ = Fault{places_[1], "is one word too many; only one job at a time"};
+    if (takesPage && places_.size() > 1) request_.fingerprint = places_[1];
+    if (places_.size() > most)
+      fault_ = Fault{places_[most], std::string("is one word too many; only one job")
+                                        .append(takesPage ? " and one page's fingerprint" : "")
+                                        .append(" at a time")};
   }
 
   static bool looksLikeFile(const std::string& word) {
@@ -150,6 +162,8 @@ class Reading {
       fault_ = Fault{"--to", "goes with packet alone"};
     else if (request_.command != Command::Packet && request_.paper)
       fault_ = Fault{"--paper", "goes with packet alone"};
+    else if (request_.command != Command::Packet && request_.command != Command::Check && !request_.language.empty())
+      fault_ = Fault{"--language", "goes with packet or check"};
     else if (request_.command == Command::Window && request_.units)
       fault_ =
           Fault{"--units", "goes with " + oneOf(namesOf(commands)) + "; in the window choose the job's units there"};
@@ -180,10 +194,12 @@ std::string helpText() {
   ribwright [JOB]                  the window
   ribwright packet JOB --to DIR    tables, elevations and findings into DIR; deletes nothing there
   ribwright order JOB              the sheet order as CSV on standard output
-  ribwright check JOB              findings, one a line
+  ribwright check JOB [PAGE]       findings, one a line; PAGE: the fingerprint in a page's title block,
+                                   to be told whether the page is current and what has changed
 
   --units ft-in|mm                 units of tables and pages (usual: the job's own)
   --paper letter|tabloid|a4|a3     paper of the packet (usual: letter, or a4 in millimetres)
+  --language en|es                 language of pages and findings (usual: en)
   --help, --version
 
 Exit: 0 done and nothing stops; 1 done, but some finding is a stop; 2 the job cannot be read or

@@ -18,6 +18,8 @@ struct Request {
   std::string directory;            // with Packet
   std::optional<UnitSystem> units;  // other than the job's own; not with Window
   std::optional<PaperSize> paper;   // with Packet; absent: the customary one
+  std::string fingerprint;          // of a page, with Check; may be empty
+  std::string language;             // of pages and findings, with Packet and Check; empty: English
 };
 
 // `words` without the program's own name. Faults name the word and what would be right.

@@ -7,20 +7,6 @@
 #include "core/output/tables.h"
 
 namespace ribwright {
-namespace {
-
-// grade id wall mark: where: why -> do [source]
-std::string findingLine(const Finding& finding, const LengthStyle& style) {
-  const FindingText text = findingText(finding, style);
-  std::string line = gradeWord(finding.grade) + " " + finding.id;
-  if (!finding.wall.empty()) line += " " + finding.wall;
-  if (!finding.mark.empty()) line += " " + finding.mark;
-  line += ": " + text.where + ": " + text.why + " -> " + text.remedy;
-  if (!finding.source.empty()) line += " [" + finding.source + "]";
-  return line + "\n";
-}
-
-}  // namespace
 
 Outcome<PlannedJob> readAndPlan(const Request& request) {
   auto read = loadJob(request.job);
@@ -30,6 +16,8 @@ Outcome<PlannedJob> readAndPlan(const Request& request) {
   planned.style = {request.units.value_or(planned.job.units), planned.job.decimalSign};
   return planned;
 }
+
+const Words& wordsOf(const Request& request) { return Words::of(request.language.empty() ? "en" : request.language); }
 
 std::string gradeCounts(const Plan& plan) {
   std::string text;
@@ -59,15 +47,6 @@ int printOrder(const Request& request) {
   if (!planned) return refuse(planned.faults());
   const auto& [job, plan, style] = planned.value();
   return print(csvText(sheetOrderTable(plan, style.units), job.settings.byteOrderMark), plan);
-}
-
-int printFindings(const Request& request) {
-  const auto planned = readAndPlan(request);
-  if (!planned) return refuse(planned.faults());
-  const auto& [job, plan, style] = planned.value();
-  std::string text;
-  for (const Finding& finding : plan.findings) text += findingLine(finding, style);
-  return print(text + gradeCounts(plan) + "\n", plan);
 }
 
 }  // namespace ribwright

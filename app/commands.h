@@ -8,6 +8,7 @@
 #include "app/command_line.h"
 #include "core/job/job.h"
 #include "core/plan/plan.h"
+#include "core/words/words.h"
 
 namespace ribwright {
 
@@ -28,6 +29,9 @@ struct PlannedJob {
 };
 // Faults: of the job file.
 Outcome<PlannedJob> readAndPlan(const Request& request);
+
+// Of pages and findings: English where none is asked for.
+const Words& wordsOf(const Request& request);
 
 // "stop 0, look 2, note 1"
 std::string gradeCounts(const Plan& plan);

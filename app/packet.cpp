@@ -17,14 +17,14 @@ void withoutTalkOfFolders(QtMsgType, const QMessageLogContext&, const QString& m
 }
 
 // Painters want an application, and no display: pages look the same wherever they are made.
-Outcome<std::vector<PacketFile>> paintedOffscreen(const PlannedJob& planned, PaperSize paper) {
+Outcome<std::vector<PacketFile>> paintedOffscreen(const PlannedJob& planned, const PacketForm& form) {
   char name[] = "ribwright", platform[] = "-platform", offscreen[] = "offscreen";
   char* words[] = {name, platform, offscreen, nullptr};
   int count = 3;
   QHashSeed::setDeterministicGlobalSeed();  // the painter keeps fonts in a hash, and the same job gives the same bytes
   qInstallMessageHandler(withoutTalkOfFolders);
   const QGuiApplication application(count, words);
-  return packetFiles(planned.job, planned.plan, {planned.style.units, paper});
+  return packetFiles(planned.job, planned.plan, form);
 }
 
 }  // namespace
@@ -33,7 +33,9 @@ int writePacket(const Request& request) {
   const auto planned = readAndPlan(request);
   if (!planned) return refuse(planned.faults());
   const auto& [job, plan, style] = planned.value();
-  const auto files = paintedOffscreen(planned.value(), request.paper.value_or(customaryPaper(style.units)));
+  PacketForm form{style.units, request.paper.value_or(customaryPaper(style.units))};
+  if (!request.language.empty()) form.language = request.language;
+  const auto files = paintedOffscreen(planned.value(), form);
   if (!files) return refuse(files.faults());
   DiskStorage disk;
   const auto faults = writeFileSet(request.directory, files.value(), disk);

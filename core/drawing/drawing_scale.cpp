@@ -22,7 +22,7 @@ std::vector<DrawingScale> smallScales(UnitSystem units) {
   return scales({384, 768, 1536, 3072, 6144, 12288, 24576, 49152, 98304});
 }
 
-std::string scaleWords(const DrawingScale& scale, UnitSystem units) {
+std::string scaleWords(const DrawingScale& scale, UnitSystem units, const Words& words) {
   std::string ratio = "1:" + std::to_string(scale.below);
   if (units == UnitSystem::Millimetres) return ratio;
   // 12 in / below as a fraction of an inch in lowest terms.
@@ -33,7 +33,8 @@ std::string scaleWords(const DrawingScale& scale, UnitSystem units) {
       under /= prime;
     }
   }
-  return std::to_string(above) + "/" + std::to_string(under) + " in = 1 ft (" + ratio + ")";
+  const std::string inches = std::to_string(above) + "/" + std::to_string(under);
+  return words.say("paper.scale.ft-in", {{"inches", inches}, {"ratio", ratio}}, {});
 }
 
 Length scaleBarOnPaper(UnitSystem units) {

@@ -7,6 +7,7 @@
 
 #include "core/units/length.h"
 #include "core/units/length_text.h"
+#include "core/words/words.h"
 
 namespace ribwright {
 
@@ -21,8 +22,8 @@ struct DrawingScale {
 std::vector<DrawingScale> usualScales(UnitSystem units);
 std::vector<DrawingScale> smallScales(UnitSystem units);
 
-// "1:50", or "1/4 in = 1 ft (1:48)".
-std::string scaleWords(const DrawingScale& scale, UnitSystem units);
+// "1:50", or "1/4 in = 1 ft (1:48)"; the unit in the words' language.
+std::string scaleWords(const DrawingScale& scale, UnitSystem units, const Words& words);
 
 // Millimetres on paper.
 inline double onPaper(Length length, const DrawingScale& scale) {

@@ -107,7 +107,7 @@ void drawScaleCell(Sketch& sketch, const PageFrame& frame, const PageTitle& titl
   const LengthStyle style = styleOf(*frame.job);
   if (!title.scale)
     return drawLines(sketch, cell, {{frame.words->say("paper.scale.none", {}, style), smallText, false}});
-  const std::string scale = scaleWords(*title.scale, style.units);
+  const std::string scale = scaleWords(*title.scale, style.units, *frame.words);
   drawLines(sketch, cell, {{frame.words->say("paper.scale", {{"scale", scale}}, style), markText, true}});
   drawScaleBar(sketch, *frame.words, style, *title.scale, {cell.left + inset + 2, cell.bottom - 5.5});
 }

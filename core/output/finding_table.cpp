@@ -14,19 +14,18 @@ std::string gradeWord(Grade grade) {
   return "";
 }
 
-FindingText findingText(const Finding& finding, const LengthStyle& style) {
-  const Words& words = Words::of("en");
+FindingText findingText(const Finding& finding, const LengthStyle& style, const Words& words) {
   const std::string id = "finding." + finding.id;
   const WordValues values = finding.said();
-  return {words.say(id + ".where", finding.said(), style), words.say(id + ".why", finding.said(), style),
-          words.say(id + ".do", finding.said(), style)};
+  return {words.say(id + ".where", values, style), words.say(id + ".why", values, style),
+          words.say(id + ".do", values, style)};
 }
 
-Table findingTable(const Plan& plan, const LengthStyle& style) {
+Table findingTable(const Plan& plan, const LengthStyle& style, const Words& words) {
   Table table;
   table.columns = {"grade", "id", "wall", "mark", "where", "why", "do", "source"};
   for (const Finding& finding : plan.findings) {
-    const FindingText text = findingText(finding, style);
+    const FindingText text = findingText(finding, style, words);
     table.rows.push_back({gradeWord(finding.grade), finding.id, finding.wall, finding.mark, text.where, text.why,
                           text.remedy, finding.source});
   }

@@ -7,6 +7,7 @@
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 #include "core/units/length_text.h"
+#include "core/words/words.h"
 
 namespace ribwright {
 
@@ -20,9 +21,10 @@ struct PacketFile {
 };
 
 // sheet-order.csv, pieces.csv, holes.csv, cuts.csv and findings.csv.
-std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const LengthStyle& style);
+std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const LengthStyle& style,
+                                     const Words& words = Words::of("en"));
 
 // contents.csv, which lists `files` and not itself.
-PacketFile packetContents(const Job& job, const std::vector<PacketFile>& files);
+PacketFile packetContents(const Job& job, const std::vector<PacketFile>& files, const Words& words = Words::of("en"));
 
 }  // namespace ribwright

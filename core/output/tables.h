@@ -8,6 +8,7 @@
 #include "core/output/csv.h"
 #include "core/plan/plan.h"
 #include "core/units/length_text.h"
+#include "core/words/words.h"
 
 namespace ribwright {
 
@@ -33,7 +34,7 @@ Table cutTable(const Plan& plan, UnitSystem units);
 Table holeTable(const Plan& plan, UnitSystem units);
 
 // The plan's findings in their order. Lengths within the words are in `style`.
-Table findingTable(const Plan& plan, const LengthStyle& style);
+Table findingTable(const Plan& plan, const LengthStyle& style, const Words& words = Words::of("en"));
 
 // "stop", "look", "note": as in the table's column.
 std::string gradeWord(Grade grade);
@@ -42,6 +43,6 @@ std::string gradeWord(Grade grade);
 struct FindingText {
   std::string where, why, remedy;
 };
-FindingText findingText(const Finding& finding, const LengthStyle& style);
+FindingText findingText(const Finding& finding, const LengthStyle& style, const Words& words = Words::of("en"));
 
 }  // namespace ribwright

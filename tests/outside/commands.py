@@ -9,6 +9,7 @@ import shutil
 import sys
 import tempfile
 from pathlib import Path
+from xml.etree import ElementTree
 
 sys.dont_write_bytecode = True
 sys.path.insert(0, str(Path(__file__).parent / "shared"))
@@ -21,17 +22,19 @@ HELP = """Ribwright lays out the wall cladding of steel buildings.
   ribwright [JOB]                  the window
   ribwright packet JOB --to DIR    tables, elevations and findings into DIR; deletes nothing there
   ribwright order JOB              the sheet order as CSV on standard output
-  ribwright check JOB              findings, one a line
+  ribwright check JOB [PAGE]       findings, one a line; PAGE: the fingerprint in a page's title block,
+                                   to be told whether the page is current and what has changed
 
   --units ft-in|mm                 units of tables and pages (usual: the job's own)
   --paper letter|tabloid|a4|a3     paper of the packet (usual: letter, or a4 in millimetres)
+  --language en|es                 language of pages and findings (usual: en)
   --help, --version
 
 Exit: 0 done and nothing stops; 1 done, but some finding is a stop; 2 the job cannot be read or
 the command is wrong.
 """
 COMMANDS = "packet, order and check"
-OPTIONS = "--to, --units, --paper, --help and --version"
+OPTIONS = "--to, --units, --paper, --language, --help and --version"
 
 # words of the command line, then all of standard error. Exit 2 and nothing on standard output.
 REFUSED = [
@@ -52,6 +55,13 @@ REFUSED = [
     (["order", "a.json", "--units", "mm", "--units", "mm"], "--units: is there twice; write it once"),
     (["order", "a.json", "--paper", "a4"], "--paper: goes with packet alone"),
     (["check", "a.json", "--to", "d"], "--to: goes with packet alone"),
+    (
+        ["check", "a.json", "job.1", "job.2"],
+        "job.2: is one word too many; only one job and one page's fingerprint at a time",
+    ),
+    (["order", "a.json", "--language", "es"], "--language: goes with packet or check"),
+    (["check", "a.json", "--language", "EN"], '--language: "EN" is no language of pages and findings; write en or es'),
+    (["check", "a.json", "--language"], "--language: wants a value after it: en or es"),
     (
         ["a.json", "--units", "mm"],
         "--units: goes with packet, order or check; in the window choose the job's units there",
@@ -218,6 +228,66 @@ def small_shed(folder):
     return 7
 
 
+NO_FINGERPRINT = (
+    "is no fingerprint; it reads like A.k3f.9bq.77a.0c4.e2d.55b, or job. and six groups, "
+    "and stands in the page's title block"
+)
+
+
+def texts_of(drawing):
+    return [element.text for element in ElementTree.parse(drawing).iter() if element.tag.endswith("text") and element.text]
+
+
+def fingerprints_on(drawing):
+    """Of the job and of the wall, from a drawing's title block; one that is broken over two lines is put together."""
+    texts = texts_of(drawing)
+    found = set()
+    for i, text in enumerate(texts):
+        for candidate in (text, text + (texts[i + 1] if i + 1 < len(texts) else "")):
+            if re.fullmatch(r"(job|[A-Z]+)(\.[0-9a-z]{3}){6}", candidate):
+                found.add(candidate)
+    return sorted(found, key=lambda text: not text.startswith("job."))
+
+
+def older_pages(folder):
+    """A page from a packet is current until the job changes; then what has changed is said, and it is a stop."""
+    job = folder / "small shed.json"
+    text = SHED.read_text(encoding="utf-8").replace('"distance": "9', '"distance": "2')
+    job.write_text(text, encoding="utf-8")
+    run("packet", job, "--to", folder / "yard")
+    run("packet", job, "--to", folder / "metric", "--units", "mm", "--language", "es")
+    pages = fingerprints_on(folder / "yard" / "elevation-A.svg")
+    check(len(pages) == 2 and pages[1].startswith("A."), f"two fingerprints on a page: {pages}")
+    others = fingerprints_on(folder / "metric" / "elevation-A.svg")
+    check(len(others) == 2 and others != pages, f"and two in millimetres: {others}")
+    for page in pages + others + [pages[1].upper()]:
+        stated = page if page[0] != "A" else "A" + page[1:].lower()
+        compare(f"{page}, current", run("check", job, page), 0, f"Page {stated} is current.\nstop 0, look 0, note 0\n", "")
+
+    job.write_text(text.replace('"distance": "2', '"distance": "6'), encoding="utf-8")
+    for page in pages:
+        place = "paper-older-than-job" + (" A" if page.startswith("A") else "")
+        compare(f"{page}, older", run("check", job, page), 1, OLDER.format(page=page, place=place), "")
+    compare("in Spanish", run("check", job, pages[0], "--language=es"), 1, OLDER_SPANISH.format(page=pages[0]), "")
+
+    compare("no fingerprint", run("check", job, "A.k3f"), 2, "", f"A.k3f: {NO_FINGERPRINT}\n")
+    other = "Q" + pages[1][1:]
+    no_wall = "the job has no wall Q; the page is of another job, and is to be checked against that one"
+    compare("no such wall", run("check", job, other), 2, "", f"{other}: {no_wall}\n")
+    return 12
+
+
+OLDER = """Page {page} is older than the job. What has changed since: openings.
+stop {place}: page {page}: The job has changed since this page was printed, in: openings. -> Take this page off the site and print it anew.
+stop 1, look 0, note 0
+"""
+OLDER_SPANISH = """La página {page} es anterior al trabajo. Lo que cambió desde entonces: vanos.
+stop paper-older-than-job: página {page}: El trabajo cambió desde que se imprimió esta página, en: vanos. \
+-> Retire la hoja de la obra y trabaje con una impresa del trabajo tal como está ahora.
+stop 1, look 0, note 0
+"""
+
+
 def findings_line_up(folder):
     """check prints findings.csv a line each, and counts them."""
     for sample in SAMPLES:
@@ -244,7 +314,7 @@ def findings_line_up(folder):
 
 def main():
     checked = 0
-    for part in (wrong_words, asked, wrong_files, wrong_places, packet, no_qt, small_shed, findings_line_up):
+    for part in (wrong_words, asked, wrong_files, wrong_places, packet, no_qt, small_shed, older_pages, findings_line_up):
         folder = Path(tempfile.mkdtemp(prefix="rib wright's, "))
         try:
             checked += part(folder)

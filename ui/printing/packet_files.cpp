@@ -39,10 +39,10 @@ std::vector<std::vector<Page>> byWall(const std::vector<Page>& pages) {
   return walls;
 }
 
-PacketFile svgFile(const std::vector<Page>& pages) {
+PacketFile svgFile(const std::vector<Page>& pages, const Words& words) {
   const std::string& letter = pages.front().wall;
-  return {"elevation-" + letter + ".svg", "elevation of wall " + letter, static_cast<int>(pages.size()),
-          svgText(pages)};
+  return {"elevation-" + letter + ".svg", words.say("packet.elevation", {{"wall", letter}}, {}),
+          static_cast<int>(pages.size()), svgText(pages)};
 }
 
 }  // namespace
@@ -65,14 +65,15 @@ Outcome<std::vector<PacketFile>> packetFiles(const Job& job, const Plan& plan, c
     std::string pdf = pagesPdf(pages, {job.name, job.date, form.language}, [&] { return steps.next(); });
     if (steps.stopped()) return packetStopped();
     if (pdf.empty()) return Fault{"elevations.pdf", "could not be painted; is there memory left?"};
-    files.push_back({"elevations.pdf", "elevation of every wall", static_cast<int>(pages.size()), std::move(pdf)});
+    files.push_back(
+        {"elevations.pdf", words.say("packet.elevations", {}, {}), static_cast<int>(pages.size()), std::move(pdf)});
   }
   for (const auto& wall : walls) {
     if (!steps.next()) return packetStopped();
-    files.push_back(svgFile(wall));
+    files.push_back(svgFile(wall, words));
   }
   if (!steps.next()) return packetStopped();
-  files.push_back(packetContents(job, files));
+  files.push_back(packetContents(job, files, words));
   return files;
 }
 

@@ -30,7 +30,7 @@ TEST_CASE("every paper is found by its name, and no other word names one") {
 TEST_CASE("scales of feet-inches jobs are said as fractions of an inch to the foot") {
   std::vector<std::string> words;
   for (const DrawingScale& scale : usualScales(UnitSystem::FeetInches)) {
-    words.push_back(scaleWords(scale, UnitSystem::FeetInches));
+    words.push_back(scaleWords(scale, UnitSystem::FeetInches, Words::of("en")));
   }
   CHECK(words == std::vector<std::string>{"1/2 in = 1 ft (1:24)", "3/8 in = 1 ft (1:32)", "1/4 in = 1 ft (1:48)",
                                           "3/16 in = 1 ft (1:64)", "1/8 in = 1 ft (1:96)", "3/32 in = 1 ft (1:128)",
@@ -38,7 +38,7 @@ TEST_CASE("scales of feet-inches jobs are said as fractions of an inch to the fo
 }
 
 TEST_CASE("scales of metric jobs are said as ratios") {
-  CHECK(scaleWords({75}, UnitSystem::Millimetres) == "1:75");
+  CHECK(scaleWords({75}, UnitSystem::Millimetres, Words::of("en")) == "1:75");
   CHECK(usualScales(UnitSystem::Millimetres).front() == DrawingScale{20});
   CHECK(usualScales(UnitSystem::Millimetres).back() == DrawingScale{200});
 }
