@@ -1,0 +1,583 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en_US">
+<context>
+    <name>ribwright::ElevationBoard</name>
+    <message>
+        <source>Elevation</source>
+        <translation>Elevación</translation>
+    </message>
+    <message>
+        <source>Pages of the chosen wall. Plus and minus zoom, arrow keys move, Page Up and Page Down turn pages, 0 fits the page.</source>
+        <translation>Páginas de la pared elegida. Más y menos acercan y alejan, las flechas mueven, Re Pág y Av Pág pasan las páginas, 0 ajusta la página.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::FaultPanel</name>
+    <message>
+        <source>Faults</source>
+        <translation>Errores</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Cerrar aviso</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::FindingPanel</name>
+    <message>
+        <source>Findings</source>
+        <translation>Hallazgos</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Grado</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>The chosen finding in full</source>
+        <translation>El hallazgo elegido, completo</translation>
+    </message>
+    <message>
+        <source>No findings.</source>
+        <translation>Sin hallazgos.</translation>
+    </message>
+    <message>
+        <source>Choose a finding to read what to do about it.</source>
+        <translation>Elija un hallazgo para leer qué hacer.</translation>
+    </message>
+    <message>
+        <source>Do: </source>
+        <translation>Qué hacer: </translation>
+    </message>
+    <message>
+        <source>Source: </source>
+        <translation>Fuente: </translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::Grade</name>
+    <message>
+        <source>stop</source>
+        <translation>detener</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>revisar</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::MainWindow</name>
+    <message>
+        <source>Sheets of the chosen wall</source>
+        <translation>Láminas de la pared elegida</translation>
+    </message>
+    <message>
+        <source>Openings of the chosen wall</source>
+        <translation>Vanos de la pared elegida</translation>
+    </message>
+    <message>
+        <source>Open a job</source>
+        <translation>Abrir un trabajo</translation>
+    </message>
+    <message>
+        <source>Job files (*.json);;All files (*)</source>
+        <translation>Archivos de trabajo (*.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Folder for the packet</source>
+        <translation>Carpeta para el paquete</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>todavía ninguno</translation>
+    </message>
+    <message>
+        <source>%1 could not be read.</source>
+        <translation>No se pudo leer %1.</translation>
+    </message>
+    <message>
+        <source>Read again.</source>
+        <translation>Leído de nuevo.</translation>
+    </message>
+    <message>
+        <source>The packet could not be written; nothing in the folder was changed.</source>
+        <translation>No se pudo escribir el paquete; nada cambió en la carpeta.</translation>
+    </message>
+    <message>
+        <source>The packet was stopped; nothing in the folder was changed.</source>
+        <translation>El paquete se detuvo; nada cambió en la carpeta.</translation>
+    </message>
+    <message>
+        <source>Packet written into %1: %2 files.</source>
+        <translation>Paquete escrito en %1: %2 archivos.</translation>
+    </message>
+    <message>
+        <source>Ribwright</source>
+        <translation>Ribwright</translation>
+    </message>
+    <message>
+        <source>%1 (%2), Ribwright</source>
+        <translation>%1 (%2), Ribwright</translation>
+    </message>
+    <message>
+        <source>Shee&amp;ts: %1</source>
+        <translation>&amp;Láminas: %1</translation>
+    </message>
+    <message>
+        <source>Openin&amp;gs: %1</source>
+        <translation>V&amp;anos: %1</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>What was open before is still shown.</source>
+        <translation>Se sigue mostrando lo que estaba abierto.</translation>
+    </message>
+    <message>
+        <source>The file could not be read.</source>
+        <translation>No se pudo leer el archivo.</translation>
+    </message>
+    <message>
+        <source>Close the window</source>
+        <translation>Cerrar la ventana</translation>
+    </message>
+    <message>
+        <source>A packet is being made. Stop it? Nothing in its folder has been changed.</source>
+        <translation>Se está haciendo un paquete. ¿Detenerlo? Nada ha cambiado en su carpeta.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop and close</source>
+        <translation>&amp;Detener y cerrar</translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <translation>&amp;Seguir</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::PacketBar</name>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Packet being made</source>
+        <translation>Paquete en marcha</translation>
+    </message>
+    <message>
+        <source>Stop the packet</source>
+        <translation>Detener el paquete</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::PaperSize</name>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Tabloid</source>
+        <translation>Tabloide</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>A3</source>
+        <translation>A3</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::PartRows</name>
+    <message>
+        <source>rip</source>
+        <translation>reducida</translation>
+    </message>
+    <message>
+        <source>rake</source>
+        <translation>hastial</translation>
+    </message>
+    <message>
+        <source>notched</source>
+        <translation>con recorte</translation>
+    </message>
+    <message>
+        <source>above an opening</source>
+        <translation>sobre un vano</translation>
+    </message>
+    <message>
+        <source>below an opening</source>
+        <translation>bajo un vano</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>entera</translation>
+    </message>
+    <message>
+        <source>round hole</source>
+        <translation>paso redondo</translation>
+    </message>
+    <message>
+        <source>rectangular hole</source>
+        <translation>paso rectangular</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marca</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <translation>Largo bruto</translation>
+    </message>
+    <message>
+        <source>Order code</source>
+        <translation>Código de pedido</translation>
+    </message>
+    <message>
+        <source>Id</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>From left corner</source>
+        <translation>Desde la esquina izquierda</translation>
+    </message>
+    <message>
+        <source>Sill</source>
+        <translation>Antepecho</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Dintel</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::ParticularsPanel</name>
+    <message>
+        <source>Particulars of what is chosen</source>
+        <translation>Detalles de lo elegido</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::PerimeterStrip</name>
+    <message>
+        <source>Walls in walking order</source>
+        <translation>Paredes en orden de recorrido</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::PlanInset</name>
+    <message>
+        <source>Plan of the building</source>
+        <translation>Planta del edificio</translation>
+    </message>
+    <message>
+        <source>The arrow keys go from wall to wall.</source>
+        <translation>Las flechas van de pared en pared.</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>north</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>Sight point: %1, farther away</source>
+        <translation>Punto de vista: %1, más lejos</translation>
+    </message>
+    <message>
+        <source>Sight point: %1</source>
+        <translation>Punto de vista: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::ReloadBar</name>
+    <message>
+        <source>Read it again</source>
+        <translation>Leerlo de nuevo</translation>
+    </message>
+    <message>
+        <source>Keep what is shown</source>
+        <translation>Conservar lo que se muestra</translation>
+    </message>
+    <message>
+        <source>%1 has changed on the disk.</source>
+        <translation>%1 cambió en el disco.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::StartPage</name>
+    <message>
+        <source>No job is open</source>
+        <translation>No hay ningún trabajo abierto</translation>
+    </message>
+    <message>
+        <source>Open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a look before anything is ordered. You can also drop the file here.</source>
+        <translation>Abra un archivo de trabajo para ver sus paredes: qué lámina va en cada lugar, el largo bruto de cada una y qué conviene revisar antes de pedir nada. También puede soltar el archivo aquí.</translation>
+    </message>
+    <message>
+        <source>Open a job…</source>
+        <translation>Abrir un trabajo…</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::StatusLine</name>
+    <message>
+        <source>Findings of the whole job</source>
+        <translation>Hallazgos de todo el trabajo</translation>
+    </message>
+    <message>
+        <source>feet and inches</source>
+        <translation>pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>milímetros</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::WallBoard</name>
+    <message>
+        <source>Wall</source>
+        <translation>Pared</translation>
+    </message>
+    <message>
+        <source>The chosen wall seen from outside. Plus and minus zoom, arrow keys move, 0 shows the whole wall, Tab goes to the next sheet in hanging order, Escape lets go.</source>
+        <translation>La pared elegida vista desde afuera. Más y menos acercan y alejan, las flechas mueven, 0 muestra toda la pared, Tab va a la siguiente lámina en orden de colocación, Escape suelta.</translation>
+    </message>
+    <message>
+        <source>%1, chosen: %2</source>
+        <translation>%1, elegido: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::WallState</name>
+    <message>
+        <source>not laid out</source>
+        <translation>sin despiece</translation>
+    </message>
+    <message>
+        <source>by others</source>
+        <translation>por terceros</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierta</translation>
+    </message>
+    <message>
+        <source>Wall %1</source>
+        <translation>Pared %1</translation>
+    </message>
+    <message>
+        <source>Wall %1, %2</source>
+        <translation>Pared %1, %2</translation>
+    </message>
+    <message>
+        <source>1 sheet</source>
+        <translation>1 lámina</translation>
+    </message>
+    <message>
+        <source>%1 sheets</source>
+        <translation>%1 láminas</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>retenido</translation>
+    </message>
+    <message>
+        <source>Hangs from left to right.</source>
+        <translation>Se coloca de izquierda a derecha.</translation>
+    </message>
+    <message>
+        <source>Hangs from right to left.</source>
+        <translation>Se coloca de derecha a izquierda.</translation>
+    </message>
+    <message>
+        <source>Findings: stop %1, look %2, note %3.</source>
+        <translation>Hallazgos: detener %1, revisar %2, nota %3.</translation>
+    </message>
+    <message>
+        <source>Held: heights are from the plan, not measured. Drill nothing yet.</source>
+        <translation>Retenido: las alturas son de los planos, no medidas. No perfore nada todavía.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::WallView</name>
+    <message>
+        <source>1 : %1</source>
+        <translation>1 : %1</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3, %4 %</source>
+        <translation>%1, página %2 de %3, %4 %</translation>
+    </message>
+    <message>
+        <source>Wall &amp;board</source>
+        <translation>Pared en &amp;pantalla</translation>
+    </message>
+    <message>
+        <source>The wall on the screen: every part can be chosen</source>
+        <translation>La pared en la pantalla: se puede elegir cada parte</translation>
+    </message>
+    <message>
+        <source>Page&amp;s</source>
+        <translation>Páginas impre&amp;sas</translation>
+    </message>
+    <message>
+        <source>The wall&apos;s pages as they are printed</source>
+        <translation>Las páginas de la pared como se imprimen</translation>
+    </message>
+    <message>
+        <source>%1, seen from outside</source>
+        <translation>%1, vista desde afuera</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::WindowActions</name>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Como el &amp;sistema</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Claro</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Oscuro</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>&amp;Abrir…</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>Abrir &amp;reciente</translation>
+    </message>
+    <message>
+        <source>Read &amp;again</source>
+        <translation>&amp;Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Save packet…</source>
+        <translation>&amp;Guardar paquete…</translation>
+    </message>
+    <message>
+        <source>S&amp;top the packet</source>
+        <translation>&amp;Detener el paquete</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Salir</translation>
+    </message>
+    <message>
+        <source>As &amp;printed</source>
+        <translation>Como se &amp;imprime</translation>
+    </message>
+    <message>
+        <source>Show the pages as they are printed, instead of the wall</source>
+        <translation>Mostrar las páginas como se imprimen, en lugar de la pared</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>A&amp;cercar</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>A&amp;lejar</translation>
+    </message>
+    <message>
+        <source>&amp;Fit</source>
+        <translation>A&amp;justar</translation>
+    </message>
+    <message>
+        <source>P&amp;revious page</source>
+        <translation>Página an&amp;terior</translation>
+    </message>
+    <message>
+        <source>&amp;Next page</source>
+        <translation>Página &amp;siguiente</translation>
+    </message>
+    <message>
+        <source>Pap&amp;er</source>
+        <translation>&amp;Papel</translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt panel</source>
+        <translation>Panel si&amp;guiente</translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious panel</source>
+        <translation>Panel ant&amp;erior</translation>
+    </message>
+    <message>
+        <source>One step &amp;back</source>
+        <translation>&amp;Un paso atrás</translation>
+    </message>
+    <message>
+        <source>&amp;Appearance</source>
+        <translation>Aparie&amp;ncia</translation>
+    </message>
+    <message>
+        <source>&amp;Text size</source>
+        <translation>Tamaño del te&amp;xto</translation>
+    </message>
+    <message>
+        <source>&amp;Job</source>
+        <translation>&amp;Trabajo</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Edición</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Herramientas</translation>
+    </message>
+</context>
+</TS>
