@@ -54,14 +54,12 @@ void drawLines(Sketch& sketch, const Box& cell, const std::vector<CellLine>& lin
   }
 }
 
-// A name in bold over `most` lines; what is left after those is closed with an ellipsis.
-std::vector<CellLine> nameLines(const std::string& name, const Box& cell, std::size_t most) {
-  constexpr double height = 3.5;
-  const std::vector<std::string> lines = wrapped(name, height, true, cell.width() - 2 * inset);
+// Words over `most` lines; what is left after those is closed with an ellipsis.
+std::vector<CellLine> linesOf(const CellLine& words, const Box& cell, std::size_t most) {
   std::vector<CellLine> shown;
-  for (const std::string& line : lines) {
+  for (const std::string& line : wrapped(words.words, words.height, words.bold, cell.width() - 2 * inset)) {
     if (shown.size() < most) {
-      shown.push_back({line, height, true});
+      shown.push_back({line, words.height, words.bold});
     } else {
       shown.back().words.append(" ").append(line);
     }
@@ -78,12 +76,13 @@ std::vector<CellLine> fingerprintLines(const std::string& fingerprint, const Box
   return {{fingerprint.substr(0, dot + 1)}, {fingerprint.substr(dot + 1)}};
 }
 
-// Name, particulars and fingerprint: four lines have room.
+// Name, particulars and fingerprint: four lines have room, of which the name has two where they are left.
 void drawNameCell(Sketch& sketch, const Box& cell, const std::string& name, const std::string& particulars,
                   const std::string& fingerprint) {
   const std::vector<CellLine> last = fingerprintLines(fingerprint, cell);
-  std::vector<CellLine> lines = nameLines(name, cell, 3 - std::max<std::size_t>(last.size(), 1));
-  lines.push_back({particulars});
+  std::vector<CellLine> lines = linesOf({name, 3.5, true}, cell, 3 - std::max<std::size_t>(last.size(), 1));
+  const std::vector<CellLine> more = linesOf({particulars}, cell, 4 - lines.size() - last.size());
+  lines.insert(lines.end(), more.begin(), more.end());
   lines.insert(lines.end(), last.begin(), last.end());
   drawLines(sketch, cell, lines);
 }

@@ -76,3 +76,16 @@ TEST_CASE("a page's fingerprints are those of the job as it is drawn, and change
   CHECK(timesSaid(pages[0], before) == 0);
   CHECK(namesIt(pages[0], fingerprintOf(front.job)));
 }
+
+TEST_CASE("particulars that are longer than their cell go on in a second line, so that the date is read whole") {
+  Job job = metricGable();
+  job.name = "Hall";
+  job.number = "26-022";
+  job.revision = "B";
+  job.date = "2026-03-02";
+  Sketch sketch;
+  drawFrame(sketch, {PaperSize::Letter, &job, &Words::of("es"), fingerprintOf(job).text()}, {"A", "", 1, 1, {}, ""});
+  std::string all;
+  for (const Text& text : textsOf({PaperSize::Letter, "A", "", sketch.drawing, "A"})) all += text.words + "\n";
+  CHECK(all.find("2026-03-02\n") != std::string::npos);
+}
