@@ -352,16 +352,16 @@
 <context>
     <name>ribwright::StatusLine</name>
     <message>
-        <source>Findings of the whole job</source>
-        <translation>Hallazgos de todo el trabajo</translation>
-    </message>
-    <message>
         <source>feet and inches</source>
         <translation>pies y pulgadas</translation>
     </message>
     <message>
         <source>millimetres</source>
         <translation>milímetros</translation>
+    </message>
+    <message>
+        <source>Findings of the whole job: %1</source>
+        <translation>Hallazgos de todo el trabajo: %1</translation>
     </message>
 </context>
 <context>
@@ -437,10 +437,6 @@
         <translation>1 : %1</translation>
     </message>
     <message>
-        <source>%1, page %2 of %3, %4 %</source>
-        <translation>%1, página %2 de %3, %4 %</translation>
-    </message>
-    <message>
         <source>Wall &amp;board</source>
         <translation>Pared en &amp;pantalla</translation>
     </message>
@@ -459,6 +455,10 @@
     <message>
         <source>%1, seen from outside</source>
         <translation>%1, vista desde afuera</translation>
+    </message>
+    <message>
+        <source>page %1 of %2, %3 %</source>
+        <translation>página %1 de %2, %3 %</translation>
     </message>
 </context>
 <context>
