@@ -1,29 +1,12 @@
 // Of openings and penetrations.
 #include <algorithm>
 
+#include "core/drawing/opening_kind.h"
 #include "core/drawing/particular_list.h"
 
 namespace ribwright {
 
 namespace {
-
-const char* kindId(Opening::Kind kind) {
-  switch (kind) {
-    case Opening::Kind::WalkDoor:
-      return "paper.opening.walk-door";
-    case Opening::Kind::OverheadDoor:
-      return "paper.opening.overhead-door";
-    case Opening::Kind::SlidingDoor:
-      return "paper.opening.sliding-door";
-    case Opening::Kind::Window:
-      return "paper.opening.window";
-    case Opening::Kind::Louvre:
-      return "paper.opening.louvre";
-    case Opening::Kind::Framed:
-      break;
-  }
-  return "paper.opening.framed";
-}
 
 const CutRegion* cutOf(const ParticularList& list, const std::string& id) {
   const auto& cuts = list.layout().cuts;
@@ -55,7 +38,7 @@ void addCut(ParticularList& list, const CutRegion& cut) {
 
 void addOpening(ParticularList& list, const Opening& opening) {
   const CutRegion* cut = cutOf(list, opening.id);
-  list.add("part.kind", list.say(kindId(opening.kind)));
+  list.add("part.kind", list.say(openingKindId(opening.kind)));
   addSize(list, opening.width, opening.height);
   if (!cut || !cut->steelLeft) return list.add("part.from-left", list.say("paper.unknown"));
   list.addPlace(*cut->steelLeft);

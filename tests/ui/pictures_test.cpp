@@ -1,22 +1,23 @@
 // The pictures of the README: the window and a page of the sample workshop. Made anew by
 //   RIBWRIGHT_PICTURES=resources/pictures .build/release/tests/pictures_test
-// and looked at here, so that they can always be made.
+// and looked at here, so that they can always be made. With RIBWRIGHT_WINDOWS=FOLDER the window is also left there in
+// light and dark at three sizes of text.
 #include <QDir>
 #include <QImage>
-#include <QListWidget>
 #include <QPainter>
 #include <QTemporaryDir>
 #include <QtTest>
 
 #include "core/drawing/elevation.h"
+#include "tests/ui/open_window.h"
 #include "ui/painting/page_painter.h"
-#include "ui/session/main_window.h"
+#include "ui/session/appearance.h"
 
 using namespace ribwright;
 
 namespace {
 
-constexpr int gableEnd = 1;  // wall B of the workshop
+constexpr std::size_t gableEnd = 1, chosenSheet = 4;  // wall B of the workshop
 
 // How many of its pixels are none of the paper or window ground.
 double inked(const QImage& image) {
@@ -47,32 +48,63 @@ class PicturesTest : public QObject {
 
  private slots:
   void init();
+  void cleanup();
+  void theWindowInEveryAppearance();
   void theWindow();
   void aPage();
 
  private:
+  QImage windowPainted();
   QString place(const char* name) const {
     const QString folder = qEnvironmentVariable("RIBWRIGHT_PICTURES", folder_.path());
     return QDir(folder).filePath(QLatin1String(name));
   }
 
   QTemporaryDir folder_;
-  std::unique_ptr<MainWindow> window_;
+  std::unique_ptr<OpenWindow> window_;
 };
 
 void PicturesTest::init() {
-  window_ = std::make_unique<MainWindow>();
-  window_->show();
-  QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
-  QVERIFY(window_->openJob(QStringLiteral(RIBWRIGHT_ROOT "/sample-jobs/gable-workshop.json")));
+  window_ = std::make_unique<OpenWindow>();
+  QVERIFY(QTest::qWaitForWindowExposed(window_->window.get()));
+  QVERIFY((*window_)->openJob(workshop()));
+}
+
+QImage PicturesTest::windowPainted() {
+  QTest::qWait(50);  // laid out and painted
+  return (*window_)->grab().toImage();
+}
+
+void PicturesTest::cleanup() {
+  chooseAppearance(Appearance::System);
+  chooseTextPercent(100);
 }
 
 void PicturesTest::theWindow() {
-  window_->findChild<QListWidget*>("walls")->setCurrentRow(gableEnd);
-  QTest::qWait(50);  // laid out and painted
-  const QImage image = window_->grab().toImage();
+  window_->tiles()[gableEnd]->click();
+  const auto& layout = window_->session().chosenPlan().layout;
+  window_->session().choose(Part{Part::Kind::Piece, layout.letter, layout.pieces[chosenSheet].mark});
+  const QImage image = windowPainted();
   QVERIFY(inked(image) > 0.05);
   QVERIFY(image.save(place("window.png")));
+}
+
+// Light and dark, at three sizes of text: to be looked at, beside the README's.
+void PicturesTest::theWindowInEveryAppearance() {
+  for (const auto& [appearance, name] : {std::pair(Appearance::Light, "light"), {Appearance::Dark, "dark"}}) {
+    for (const int percent : {100, 150, 200}) {
+      chooseAppearance(appearance);
+      chooseTextPercent(percent);
+      theWindow();
+      const QImage image = windowPainted();
+      QCOMPARE(image.pixelColor(image.width() / 2, image.height() - 2).lightness() < 128,
+               appearance == Appearance::Dark);
+      const QString shot = folder_.filePath(QStringLiteral("window-%1-%2.png").arg(QLatin1String(name)).arg(percent));
+      QVERIFY(image.save(shot));
+      const QString wanted = qEnvironmentVariable("RIBWRIGHT_WINDOWS");
+      if (!wanted.isEmpty()) QVERIFY(image.save(QDir(wanted).filePath(QFileInfo(shot).fileName())));
+    }
+  }
 }
 
 void PicturesTest::aPage() {

@@ -1,5 +1,6 @@
 #include "ui/panels/fault_panel.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -9,10 +10,13 @@
 
 namespace ribwright {
 
+namespace {
+
+constexpr int shownLines = 6;
+
+}  // namespace
+
 FaultPanel::FaultPanel(QWidget* parent) : QWidget(parent), title_(new QLabel(this)), lines_(new QPlainTextEdit(this)) {
-  QFont bold = title_->font();
-  bold.setBold(true);
-  title_->setFont(bold);
   title_->setWordWrap(true);
   lines_->setObjectName(QStringLiteral("faults"));
   lines_->setAccessibleName(tr("Faults"));
@@ -25,7 +29,21 @@ FaultPanel::FaultPanel(QWidget* parent) : QWidget(parent), title_(new QLabel(thi
   auto* layout = new QVBoxLayout(this);
   layout->addLayout(head);
   layout->addWidget(lines_, 1);
+  setFocusProxy(lines_);
+  fit();
   hide();
+}
+
+void FaultPanel::fit() {
+  QFont bold = font();
+  bold.setBold(true);
+  title_->setFont(bold);
+  lines_->setFixedHeight(shownLines * fontMetrics().lineSpacing());
+}
+
+void FaultPanel::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit();
 }
 
 void FaultPanel::setFaults(const QString& title, const std::vector<Fault>& faults) {

@@ -20,7 +20,12 @@ class FaultPanel : public QWidget {
   // Shows itself with faults, and hides itself without.
   void setFaults(const QString& title, const std::vector<Fault>& faults);
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
+  void fit();
+
   QLabel* title_;
   QPlainTextEdit* lines_;
 };

@@ -1,13 +1,12 @@
-// What would go wrong, wants a look or is good to know: a list, and what the chosen line says in full.
+// What would go wrong, wants a look or is good to know: a list, and what the chosen line says in full. A finding that
+// is chosen chooses its wall and the part it points at; the findings of the chosen part stand in bold.
 #pragma once
 
 #include <QWidget>
-#include <vector>
 
-#include "core/checks/finding.h"
-#include "core/units/length_text.h"
+#include "ui/session/session.h"
 
-class QLabel;
+class QPlainTextEdit;
 class QTreeWidget;
 
 namespace ribwright {
@@ -16,21 +15,26 @@ class FindingPanel : public QWidget {
   Q_OBJECT
 
  public:
-  explicit FindingPanel(QWidget* parent = nullptr);
-
-  void setFindings(const std::vector<Finding>& findings, const LengthStyle& style);
+  explicit FindingPanel(Session& session, QWidget* parent = nullptr);
 
  signals:
-  // The wall of the finding that was chosen.
-  void wallChosen(const QString& letter);
+  // A finding was chosen here that points at this part.
+  void pointedAt(const Part& part);
+
+ protected:
+  void changeEvent(QEvent* event) override;
 
  private:
-  void showChosen();
+  void showJob();
+  void showPart();
+  void chooseCurrent();
+  void sayCurrent();
+  void fit();
 
+  Session& session_;
   QTreeWidget* list_;
-  QLabel* words_;
-  std::vector<Finding> findings_;
-  LengthStyle style_;
+  QPlainTextEdit* words_;
+  bool following_ = false;  // the list follows the session, not the other way round
 };
 
 }  // namespace ribwright

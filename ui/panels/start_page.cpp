@@ -1,34 +1,46 @@
 #include "ui/panels/start_page.h"
 
+#include <QEvent>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace ribwright {
 
-StartPage::StartPage(QWidget* parent) : QWidget(parent) {
-  auto* title = new QLabel(tr("No job is open"), this);
-  QFont large = title->font();
-  large.setPointSizeF(large.pointSizeF() * 1.6);
-  title->setFont(large);
-  auto* words = new QLabel(
+StartPage::StartPage(QWidget* parent)
+    : QWidget(parent), title_(new QLabel(tr("No job is open"), this)), words_(new QLabel(this)) {
+  words_->setText(
       tr("Open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a "
-         "look before anything is ordered. You can also drop the file here."),
-      this);
-  words->setWordWrap(true);
-  words->setFixedWidth(64 * fontMetrics().averageCharWidth());
-  words->setFixedHeight(words->heightForWidth(words->width()));
+         "look before anything is ordered. You can also drop the file here."));
+  words_->setWordWrap(true);
   auto* button = new QPushButton(tr("Open a job…"), this);
   button->setObjectName(QStringLiteral("openFirst"));
   connect(button, &QPushButton::clicked, this, &StartPage::openAsked);
+  auto* middle = new QHBoxLayout;
+  middle->addStretch(1);
+  middle->addWidget(words_);
+  middle->addStretch(1);
   auto* layout = new QVBoxLayout(this);
   layout->addStretch(2);
-  layout->addWidget(title, 0, Qt::AlignHCenter);
-  layout->addSpacing(8);
-  layout->addWidget(words, 0, Qt::AlignHCenter);
-  layout->addSpacing(16);
+  layout->addWidget(title_, 0, Qt::AlignHCenter);
+  layout->addLayout(middle);
   layout->addWidget(button, 0, Qt::AlignHCenter);
   layout->addStretch(3);
+  fit();
+}
+
+void StartPage::fit() {
+  QFont large = font();
+  large.setPointSizeF(large.pointSizeF() * 1.6);
+  title_->setFont(large);
+  words_->setFixedWidth(64 * fontMetrics().averageCharWidth());
+  layout()->setSpacing(fontMetrics().height());
+}
+
+void StartPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit();
 }
 
 }  // namespace ribwright

@@ -3,6 +3,8 @@
 
 #include <QWidget>
 
+class QLabel;
+
 namespace ribwright {
 
 class StartPage : public QWidget {
@@ -13,6 +15,14 @@ class StartPage : public QWidget {
 
  signals:
   void openAsked();
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void fit();
+
+  QLabel *title_, *words_;
 };
 
 }  // namespace ribwright

@@ -1,166 +1,185 @@
 #include "ui/session/main_window.h"
 
+#include <QAction>
 #include <QActionGroup>
+#include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QGuiApplication>
-#include <QHeaderView>
-#include <QLabel>
-#include <QMenuBar>
+#include <QMenu>
+#include <QMessageBox>
 #include <QMimeData>
+#include <QPushButton>
+#include <QScreen>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QStatusBar>
-#include <QTableView>
-#include <QToolBar>
+#include <QTabWidget>
 #include <QVBoxLayout>
-#include <algorithm>
 
-#include "core/output/file_set.h"
-#include "ui/board/elevation_board.h"
 #include "ui/panels/fault_panel.h"
 #include "ui/panels/finding_panel.h"
-#include "ui/panels/sheet_table.h"
+#include "ui/panels/packet_bar.h"
+#include "ui/panels/part_rows.h"
+#include "ui/panels/part_table.h"
+#include "ui/panels/particulars_panel.h"
+#include "ui/panels/perimeter_strip.h"
+#include "ui/panels/plan_inset.h"
+#include "ui/panels/reload_bar.h"
 #include "ui/panels/start_page.h"
-#include "ui/panels/wall_list.h"
-#include "ui/printing/packet_files.h"
+#include "ui/panels/status_line.h"
+#include "ui/panels/wall_view.h"
+#include "ui/session/appearance.h"
+#include "ui/session/recent_jobs.h"
 
 namespace ribwright {
 
 namespace {
 
-QString countText(const Plan& plan) {
-  const auto count = [&](Grade grade) {
-    return static_cast<int>(std::count_if(plan.findings.begin(), plan.findings.end(),
-                                          [&](const Finding& finding) { return finding.grade == grade; }));
-  };
-  return MainWindow::tr("Findings: stop %1, look %2, note %3")
-      .arg(count(Grade::Stop))
-      .arg(count(Grade::Look))
-      .arg(count(Grade::Note));
-}
+QString text(const std::string& words) { return QString::fromStdString(words); }
 
-QString paperText(PaperSize paper) {
-  switch (paper) {
-    case PaperSize::Letter:
-      return MainWindow::tr("Letter");
-    case PaperSize::Tabloid:
-      return MainWindow::tr("Tabloid");
-    case PaperSize::A4:
-      return MainWindow::tr("A4");
-    case PaperSize::A3:
-      break;
-  }
-  return MainWindow::tr("A3");
+constexpr int shortWhile = 5000;  // ms
+
+// Of the window when it is first seen, in letters across and lines down; no larger than the screen.
+constexpr int customaryLetters = 184, customaryLines = 54;
+
+QSize customarySize(const QWidget& window) {
+  const QFontMetrics metrics = window.fontMetrics();
+  const QSize wanted(customaryLetters * metrics.averageCharWidth(), customaryLines * metrics.lineSpacing());
+  return wanted.boundedTo(window.screen()->availableSize());
 }
 
 }  // namespace
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
+MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), actions_(makeActions(*this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setAcceptDrops(true);
   makePanels();
-  makeActions();
-  counts_ = new QLabel(this);
-  view_ = new QLabel(this);
-  statusBar()->addPermanentWidget(counts_);
-  statusBar()->addPermanentWidget(view_);
-  connect(&session_, &Session::jobChanged, this, &MainWindow::showJob);
-  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);
-  connect(&session_, &Session::pagesChanged, this, &MainWindow::showPages);
-  connect(&session_, &Session::faultsChanged, this, &MainWindow::showFaults);
-  resize(1280, 800);
+  status_ = new StatusLine(session_, statusBar());
+  connectSession();
+  connectActions();
+  resize(customarySize(*this));
   showJob();
 }
 
 void MainWindow::makePanels() {
-  walls_ = new WallList(this);
-  connect(walls_, &WallList::wallChosen, this, [this](int wall) { session_.chooseWall(wall); });
-  board_ = new ElevationBoard(this);
-  board_->setObjectName(QStringLiteral("board"));
-  connect(board_, &ElevationBoard::viewChanged, this, &MainWindow::showView);
   auto* start = new StartPage(this);
   connect(start, &StartPage::openAsked, this, &MainWindow::askForJob);
-  middle_ = new QStackedWidget(this);
-  middle_->addWidget(start);
-  middle_->addWidget(board_);
-
-  sheets_ = new SheetTable(this);
-  sheetView_ = new QTableView(this);
-  sheetView_->setObjectName(QStringLiteral("sheets"));
-  sheetView_->setAccessibleName(tr("Sheets of the chosen wall"));
-  sheetView_->setModel(sheets_);
-  sheetView_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  sheetView_->verticalHeader()->hide();
-  sheetView_->verticalHeader()->setDefaultSectionSize(sheetView_->fontMetrics().height() + 6);
-  sheetView_->horizontalHeader()->setStretchLastSection(true);
-  findings_ = new FindingPanel(this);
-  connect(findings_, &FindingPanel::wallChosen, this,
-          [this](const QString& letter) { session_.chooseWall(letter.toStdString()); });
-
-  side_ = new QSplitter(Qt::Vertical, this);
-  side_->addWidget(sheetView_);
-  side_->addWidget(findings_);
+  view_ = new WallView(session_, this);
+  auto* left = new QSplitter(Qt::Vertical, this);
+  left->setChildrenCollapsible(false);
+  left->addWidget(view_);
+  left->addWidget(makeTables());
+  left->setStretchFactor(0, 1);
+  left->setSizes({700, 300});
   auto* across = new QSplitter(Qt::Horizontal, this);
-  across->addWidget(walls_);
-  across->addWidget(middle_);
-  across->addWidget(side_);
-  across->setStretchFactor(1, 1);
-  across->setSizes({190, 700, 390});
+  across->setChildrenCollapsible(false);
+  across->addWidget(left);
+  across->addWidget(makeSide());
+  across->setStretchFactor(0, 1);
+  across->setSizes({700, 300});
+  auto* work = new QWidget(this);
+  auto* down = new QVBoxLayout(work);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->addWidget(makeTop());
+  down->addWidget(across, 1);
+  stack_ = new QStackedWidget(this);
+  stack_->addWidget(start);
+  stack_->addWidget(work);
+  reload_ = new ReloadBar(this);
   faults_ = new FaultPanel(this);
-  auto* down = new QSplitter(Qt::Vertical, this);
-  down->addWidget(across);
-  down->addWidget(faults_);
-  down->setStretchFactor(0, 1);
-  down->setSizes({620, 160});
-  setCentralWidget(down);
+  auto* whole = new QWidget(this);
+  auto* layout = new QVBoxLayout(whole);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(reload_);
+  layout->addWidget(stack_, 1);
+  layout->addWidget(faults_);
+  setCentralWidget(whole);
 }
 
-void MainWindow::makeActions() {
-  QToolBar* bar = addToolBar(tr("Job"));
-  bar->setObjectName(QStringLiteral("jobBar"));
-  bar->setMovable(false);
-  QMenu* jobMenu = menuBar()->addMenu(tr("&Job"));
-  QMenu* viewMenu = menuBar()->addMenu(tr("&View"));
-  const auto add = [&](QMenu* menu, const QString& text, const char* name, const QKeySequence& key, auto target) {
-    QAction* action = menu->addAction(text);
-    action->setObjectName(QLatin1String(name));
-    action->setShortcut(key);
-    connect(action, &QAction::triggered, this, target);
-    bar->addAction(action);
-    return action;
-  };
-  add(jobMenu, tr("&Open…"), "open", QKeySequence::Open, [this] { askForJob(); });
-  needJob_ = {add(jobMenu, tr("&Reload"), "reload", QKeySequence::Refresh, [this] { reload(); }),
-              add(jobMenu, tr("&Save packet…"), "savePacket", QKeySequence::Save, [this] { askForFolder(); })};
-  jobMenu->addSeparator();
-  QAction* quit = jobMenu->addAction(tr("&Quit"), this, &QWidget::close);
-  quit->setShortcut(QKeySequence::Quit);
-  bar->addSeparator();
-  needJob_.push_back(add(viewMenu, tr("Zoom &in"), "zoomIn", QKeySequence::ZoomIn, [this] { board_->zoomIn(); }));
-  needJob_.push_back(add(viewMenu, tr("Zoom &out"), "zoomOut", QKeySequence::ZoomOut, [this] { board_->zoomOut(); }));
-  needJob_.push_back(
-      add(viewMenu, tr("&Fit page"), "fit", QKeySequence(Qt::CTRL | Qt::Key_0), [this] { board_->fit(); }));
-  needJob_.push_back(add(viewMenu, tr("&Previous page"), "previousPage", QKeySequence(Qt::CTRL | Qt::Key_PageUp),
-                         [this] { board_->showPage(board_->currentPage() - 1); }));
-  needJob_.push_back(add(viewMenu, tr("&Next page"), "nextPage", QKeySequence(Qt::CTRL | Qt::Key_PageDown),
-                         [this] { board_->showPage(board_->currentPage() + 1); }));
-  viewMenu->addSeparator();
-  makePaperMenu(viewMenu->addMenu(tr("&Paper")));
+QWidget* MainWindow::makeTop() {
+  auto* top = new QWidget(this);
+  strip_ = new PerimeterStrip(session_, top);
+  plan_ = new PlanInset(session_, top);
+  auto* layout = new QHBoxLayout(top);
+  layout->setContentsMargins(4, 4, 4, 0);
+  layout->addWidget(strip_, 1, Qt::AlignTop);
+  layout->addWidget(plan_, 0, Qt::AlignTop);
+  return top;
 }
 
-void MainWindow::makePaperMenu(QMenu* menu) {
-  papers_ = new QActionGroup(this);
-  for (const PaperSize paper : {PaperSize::Letter, PaperSize::Tabloid, PaperSize::A4, PaperSize::A3}) {
-    QAction* action = menu->addAction(paperText(paper), this, [this, paper] { session_.choosePaper(paper); });
-    action->setObjectName(QStringLiteral("paper-") +
-                          QString::fromUtf8(nameOf(paper).data(), qsizetype(nameOf(paper).size())));
-    action->setCheckable(true);
-    action->setData(static_cast<int>(paper));
-    papers_->addAction(action);
-    needJob_.push_back(action);
-  }
+QWidget* MainWindow::makeTables() {
+  tables_ = new QTabWidget(this);
+  tables_->setDocumentMode(true);
+  sheets_ = new PartTable(session_, sheetRows, tables_);
+  sheets_->setObjectName(QStringLiteral("sheets"));
+  sheets_->setAccessibleName(tr("Sheets of the chosen wall"));
+  openings_ = new PartTable(session_, openingRows, tables_);
+  openings_->setObjectName(QStringLiteral("openings"));
+  openings_->setAccessibleName(tr("Openings of the chosen wall"));
+  tables_->addTab(sheets_, {});
+  tables_->addTab(openings_, {});
+  for (const PartTable* table : {sheets_, openings_})
+    connect(table, &PartTable::pointedAt, this, &MainWindow::bringIntoView);
+  return tables_;
+}
+
+QWidget* MainWindow::makeSide() {
+  particulars_ = new ParticularsPanel(session_, this);
+  findings_ = new FindingPanel(session_, this);
+  connect(findings_, &FindingPanel::pointedAt, this, &MainWindow::bringIntoView);
+  auto* side = new QSplitter(Qt::Vertical, this);
+  side->setChildrenCollapsible(false);
+  side->addWidget(particulars_);
+  side->addWidget(findings_);
+  side->setSizes({500, 500});
+  return side;
+}
+
+void MainWindow::connectSession() {
+  connect(&session_, &Session::jobChanged, this, &MainWindow::showJob);
+  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);
+  connect(&session_, &Session::historyChanged, this, &MainWindow::showHistory);
+  connect(&session_, &Session::faultsChanged, this, &MainWindow::showFaults);
+  connect(&session_, &Session::pagesChanged, this,
+          [this] { tick(*actions_.papers, static_cast<int>(session_.paper())); });
+  connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
+  connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
+  connect(&watch_, &FileWatch::changed, this, [this] { reload_->offer(QFileInfo(session_.path()).fileName()); });
+  connect(reload_, &ReloadBar::readAgainAsked, this, [this] { openJob(session_.path()); });
+  connect(status_->packet(), &PacketBar::stopAsked, this, [this] { packet_.stop(); });
+  connect(&packet_, &PacketWork::progressed, status_->packet(), &PacketBar::setProgress);
+  connect(&packet_, &PacketWork::ended, this, &MainWindow::showPacketEnd);
+}
+
+void MainWindow::connectActions() {
+  const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
+  on(actions_.open, [this] { askForJob(); });
+  on(actions_.reload, [this] { openJob(session_.path()); });
+  on(actions_.savePacket, [this] { askForFolder(); });
+  on(actions_.stopPacket, [this] { packet_.stop(); });
+  on(actions_.quit, [this] { close(); });
+  on(actions_.undo, [this] { session_.undo(); });
+  on(actions_.redo, [this] { session_.redo(); });
+  on(actions_.asPrinted, [this](bool printed) { view_->setAsPrinted(printed); });
+  on(actions_.zoomIn, [this] { view_->zoomIn(); });
+  on(actions_.zoomOut, [this] { view_->zoomOut(); });
+  on(actions_.fit, [this] { view_->fit(); });
+  on(actions_.previousPage, [this] { view_->turnPage(-1); });
+  on(actions_.nextPage, [this] { view_->turnPage(1); });
+  on(actions_.nextPanel, [this] { goToPanel(1); });
+  on(actions_.previousPanel, [this] { goToPanel(-1); });
+  on(actions_.stepBack, [this] { stepBack(); });
+  connect(actions_.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+  connect(actions_.papers, &QActionGroup::triggered, this,
+          [this](const QAction* paper) { session_.choosePaper(static_cast<PaperSize>(paper->data().toInt())); });
+  tick(*actions_.appearances, static_cast<int>(keptAppearance()));
+  connect(actions_.appearances, &QActionGroup::triggered, this,
+          [](const QAction* action) { chooseAppearance(static_cast<Appearance>(action->data().toInt())); });
+  tick(*actions_.textSizes, keptTextPercent());
+  connect(actions_.textSizes, &QActionGroup::triggered, this,
+          [](const QAction* action) { chooseTextPercent(action->data().toInt()); });
 }
 
 void MainWindow::askForJob() {
@@ -173,84 +192,145 @@ void MainWindow::askForJob() {
 void MainWindow::askForFolder() {
   const QString folder =
       QFileDialog::getExistingDirectory(this, tr("Folder for the packet"), QFileInfo(session_.path()).absolutePath());
-  if (!folder.isEmpty()) savePacket(folder);
+  if (!folder.isEmpty()) startPacket(folder);
+}
+
+void MainWindow::fillRecent() {
+  actions_.recent->clear();
+  for (const QString& path : recentJobs()) {
+    // Menus would take an ampersand of a name for a key.
+    QAction* action = actions_.recent->addAction(QString(path).replace(QLatin1Char('&'), QStringLiteral("&&")));
+    connect(action, &QAction::triggered, this, [this, path] { openJob(path); });
+  }
+  if (actions_.recent->isEmpty()) actions_.recent->addAction(tr("none yet"))->setEnabled(false);
 }
 
 bool MainWindow::openJob(const QString& path) {
+  const bool again = session_.isOpen() && path == session_.path();
   QGuiApplication::setOverrideCursor(Qt::WaitCursor);
   const bool read = session_.open(path);
   QGuiApplication::restoreOverrideCursor();
-  if (!read) statusBar()->showMessage(tr("%1 could not be read.").arg(path));
-  return read;
+  if (!read) {
+    statusBar()->showMessage(tr("%1 could not be read.").arg(path), shortWhile);
+    return false;
+  }
+  reload_->hide();
+  watch_.watch(path);
+  rememberJob(path);
+  if (again) statusBar()->showMessage(tr("Read again."), shortWhile);
+  return true;
 }
 
-void MainWindow::reload() {
-  if (session_.reload()) statusBar()->showMessage(tr("Read again."), 4000);
-}
-
-bool MainWindow::savePacket(const QString& folder) {
+bool MainWindow::startPacket(const QString& folder) {
   if (!session_.isOpen()) return false;
-  QGuiApplication::setOverrideCursor(Qt::WaitCursor);
-  std::vector<Fault> faults;
-  const auto files = packetFiles(session_.job(), session_.plan(), {session_.job().units, session_.paper()});
-  DiskStorage disk;
-  faults = files ? writeFileSet(folder.toStdString(), files.value(), disk) : files.faults();
-  QGuiApplication::restoreOverrideCursor();
-  faults_->setFaults(tr("The packet could not be written; nothing in the folder was changed."), faults);
-  if (faults.empty())
-    statusBar()->showMessage(tr("Packet written into %1: %2 files.").arg(folder).arg(files.value().size()));
-  return faults.empty();
+  const PacketForm form{session_.job().units, session_.paper(), session_.language()};
+  if (!packet_.start(session_.sharedJob(), session_.sharedPlan(), form, folder)) return false;
+  status_->packet()->begin();
+  actions_.savePacket->setEnabled(false);
+  actions_.stopPacket->setEnabled(true);
+  return true;
+}
+
+void MainWindow::showPacketEnd(const PacketEnd& end) {
+  status_->packet()->hide();
+  actions_.savePacket->setEnabled(session_.isOpen());
+  actions_.stopPacket->setEnabled(false);
+  if (!end.faults.empty())
+    faults_->setFaults(tr("The packet could not be written; nothing in the folder was changed."), end.faults);
+  else if (end.stopped)
+    statusBar()->showMessage(tr("The packet was stopped; nothing in the folder was changed."), shortWhile);
+  else
+    statusBar()->showMessage(tr("Packet written into %1: %2 files.").arg(end.folder).arg(end.files));
+  emit packetEnded(end);
 }
 
 void MainWindow::showJob() {
   const bool open = session_.isOpen();
-  for (QAction* action : needJob_) action->setEnabled(open);
-  middle_->setCurrentIndex(open ? 1 : 0);
-  walls_->setVisible(open);
-  side_->setVisible(open);
-  if (!open) {
-    setWindowTitle(tr("Ribwright"));
-    return;
-  }
+  for (QAction* action : actions_.ofJob()) action->setEnabled(open);
+  actions_.savePacket->setEnabled(open && !packet_.isRunning());
+  actions_.stopPacket->setEnabled(packet_.isRunning());
+  stack_->setCurrentIndex(open ? 1 : 0);
+  showHistory();
+  showView();
+  if (!open) return setWindowTitle(tr("Ribwright"));
   statusBar()->clearMessage();
-  setWindowTitle(
-      tr("%1 (%2), Ribwright").arg(QString::fromStdString(session_.job().name), QFileInfo(session_.path()).fileName()));
-  walls_->setWalls(session_.job(), session_.plan());
-  findings_->setFindings(session_.plan().findings, session_.style());
-  counts_->setText(countText(session_.plan()));
+  setWindowTitle(tr("%1 (%2), Ribwright").arg(text(session_.job().name), QFileInfo(session_.path()).fileName()));
 }
 
 void MainWindow::showWall() {
-  const int wall = session_.wall();
-  walls_->setCurrentRow(wall);
-  if (wall < 0) return sheets_->clear();
-  const auto index = static_cast<std::size_t>(wall);
-  const auto& codes = session_.plan().order.codes;
-  sheets_->setWall(session_.plan().walls[index]->layout,
-                   index < codes.size() ? codes[index] : std::vector<std::string>{}, session_.style());
-  sheetView_->resizeColumnsToContents();
+  sheets_->refill();
+  openings_->refill();
+  tables_->setTabText(0, tr("Shee&ts: %1").arg(sheets_->count()));
+  tables_->setTabText(1, tr("Openin&gs: %1").arg(openings_->count()));
 }
 
-void MainWindow::showPages() {
-  board_->setPages(session_.pages());
-  for (QAction* action : papers_->actions())
-    action->setChecked(action->data().toInt() == static_cast<int>(session_.paper()));
-}
-
-void MainWindow::showFaults() {
-  const QString kept = session_.isOpen() ? tr(" What was open before is still shown.") : QString();
-  faults_->setFaults(tr("The file could not be read.") + kept, session_.faults());
+void MainWindow::showHistory() {
+  const History* history = session_.history();
+  const bool undo = history && history->canUndo(), redo = history && history->canRedo();
+  actions_.undo->setEnabled(undo);
+  actions_.redo->setEnabled(redo);
+  const auto named = [](QAction* action, const QString& words, const std::string& edit) {
+    action->setToolTip(edit.empty() ? words : words + QStringLiteral(": ") + text(edit));
+  };
+  named(actions_.undo, tr("Undo"), undo ? history->undoName() : std::string());
+  named(actions_.redo, tr("Redo"), redo ? history->redoName() : std::string());
 }
 
 void MainWindow::showView() {
-  if (board_->pageCount() == 0) return view_->clear();
-  // A screen pixel is taken as 1/96 in, as Qt does before scaling for sharper screens.
-  const int percent = qRound(board_->zoom() * 25.4 / 96 * 100);
-  view_->setText(tr("%1, page %2 of %3, %4 %")
-                     .arg(paperText(session_.paper()))
-                     .arg(board_->currentPage() + 1)
-                     .arg(board_->pageCount())
-                     .arg(percent));
+  for (QAction* action : actions_.ofPages()) action->setEnabled(session_.isOpen() && view_->isAsPrinted());
+  actions_.asPrinted->setChecked(view_->isAsPrinted());
+  status_->setZoom(view_->zoomWords());
+}
+
+void MainWindow::showFaults() {
+  const QString kept = session_.isOpen() ? QLatin1Char(' ') + tr("What was open before is still shown.") : QString();
+  faults_->setFaults(tr("The file could not be read.") + kept, session_.faults());
+}
+
+void MainWindow::bringIntoView(const Part& part) {
+  view_->show(part);
+  if (part.kind == Part::Kind::Piece) tables_->setCurrentWidget(sheets_);
+  if (part.kind == Part::Kind::Opening || part.kind == Part::Kind::Penetration) tables_->setCurrentWidget(openings_);
+}
+
+// Round the panels, from the one that has the keyboard.
+void MainWindow::goToPanel(int step) {
+  std::vector<QWidget*> panels{strip_, plan_, view_, tables_, particulars_, findings_};
+  if (faults_->isVisible()) panels.push_back(faults_);
+  const int count = static_cast<int>(panels.size());
+  int here = step > 0 ? -1 : count;
+  for (int i = 0; i < count; ++i) {
+    if (panels[static_cast<std::size_t>(i)]->isAncestorOf(focusWidget())) here = i;
+    if (panels[static_cast<std::size_t>(i)] == focusWidget()) here = i;
+  }
+  QWidget* next = panels[static_cast<std::size_t>((here + step + count) % count)];
+  (next == tables_ ? tables_->currentWidget() : next)->setFocus(Qt::TabFocusReason);
+}
+
+// Lets go of the part, then goes back from the pages to the wall.
+void MainWindow::stepBack() {
+  if (session_.chosen()) return session_.choose(std::nullopt);
+  if (view_->isAsPrinted()) return view_->setAsPrinted(false);
+  faults_->hide();
+}
+
+// Asks, when a packet is on its way, whether it may be given up.
+bool MainWindow::mayStopPacket() {
+  if (!packet_.isRunning()) return true;
+  QMessageBox box(QMessageBox::Question, tr("Close the window"),
+                  tr("A packet is being made. Stop it? Nothing in its folder has been changed."), QMessageBox::NoButton,
+                  this);
+  const QPushButton* stop = box.addButton(tr("&Stop and close"), QMessageBox::AcceptRole);
+  box.setDefaultButton(box.addButton(tr("&Go on"), QMessageBox::RejectRole));
+  connect(&packet_, &PacketWork::ended, &box, &QDialog::accept);  // done meanwhile: nothing is left to stop
+  box.exec();
+  return box.clickedButton() == stop || !packet_.isRunning();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!mayStopPacket()) return event->ignore();
+  packet_.stop();
+  event->accept();
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

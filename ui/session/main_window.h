@@ -1,23 +1,28 @@
-// The one window: walls at the left, the chosen wall's pages in the middle, its sheets and the findings at the right.
+// The one window: the walls unrolled and the plan above, the chosen wall in the middle with its tables below, at the
+// right what is chosen and the findings. All of them share one selection, the session's.
 #pragma once
 
 #include <QMainWindow>
 
+#include "ui/session/file_watch.h"
+#include "ui/session/packet_work.h"
 #include "ui/session/session.h"
+#include "ui/session/window_actions.h"
 
-class QActionGroup;
-class QLabel;
-class QSplitter;
 class QStackedWidget;
-class QTableView;
+class QTabWidget;
 
 namespace ribwright {
 
-class ElevationBoard;
 class FaultPanel;
 class FindingPanel;
-class SheetTable;
-class WallList;
+class ParticularsPanel;
+class PartTable;
+class PerimeterStrip;
+class PlanInset;
+class ReloadBar;
+class StatusLine;
+class WallView;
 
 class MainWindow : public QMainWindow {
   Q_OBJECT
@@ -27,41 +32,58 @@ class MainWindow : public QMainWindow {
 
   // False when it cannot be read; the window then says why.
   bool openJob(const QString& path);
-  // Writes the packet into a folder; false when it cannot be written, and the window then says why.
-  bool savePacket(const QString& folder);
+  // Makes the packet beside everything else and writes it into a folder; packetEnded() when it is over. False: one is
+  // being made already, or no job is open.
+  bool startPacket(const QString& folder);
 
   const Session& session() const { return session_; }
+  Session& session() { return session_; }
+
+ signals:
+  void packetEnded(const PacketEnd& end);
 
  protected:
+  void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
 
  private:
   void makePanels();
-  void makeActions();
-  void makePaperMenu(QMenu* menu);
+  QWidget* makeTop();
+  QWidget* makeTables();
+  QWidget* makeSide();
+  void connectSession();
+  void connectActions();
   void askForJob();
   void askForFolder();
-  void reload();
+  void fillRecent();
   void showJob();
   void showWall();
-  void showPages();
-  void showFaults();
+  void showHistory();
   void showView();
+  void showFaults();
+  void showPacketEnd(const PacketEnd& end);
+  void bringIntoView(const Part& part);
+  void goToPanel(int step);
+  void stepBack();
+  bool mayStopPacket();
 
   Session session_;
-  WallList* walls_ = nullptr;
-  QStackedWidget* middle_ = nullptr;
-  ElevationBoard* board_ = nullptr;
-  SheetTable* sheets_ = nullptr;
-  QTableView* sheetView_ = nullptr;
-  QSplitter* side_ = nullptr;
+  FileWatch watch_;
+  PacketWork packet_;
+  WindowActions actions_;
+  QStackedWidget* stack_ = nullptr;  // the start page, or the job
+  PerimeterStrip* strip_ = nullptr;
+  PlanInset* plan_ = nullptr;
+  WallView* view_ = nullptr;
+  QTabWidget* tables_ = nullptr;
+  PartTable* sheets_ = nullptr;
+  PartTable* openings_ = nullptr;
+  ParticularsPanel* particulars_ = nullptr;
   FindingPanel* findings_ = nullptr;
+  ReloadBar* reload_ = nullptr;
   FaultPanel* faults_ = nullptr;
-  QLabel* counts_ = nullptr;
-  QLabel* view_ = nullptr;
-  QActionGroup* papers_ = nullptr;
-  std::vector<QAction*> needJob_;  // only make sense while a job is open
+  StatusLine* status_ = nullptr;
 };
 
 }  // namespace ribwright

@@ -1,9 +1,9 @@
 #include "ui/session/session.h"
 
 #include <QDir>
-#include <algorithm>
 
 #include "core/drawing/elevation.h"
+#include "core/drawing/particulars.h"
 #include "core/job/job_file.h"
 
 namespace ribwright {
@@ -12,24 +12,13 @@ Session::Session(QObject* parent) : QObject(parent) {}
 
 bool Session::open(const QString& path) {
   // Read into a job of its own first: what is open is only let go for one that can be read.
-  Outcome<Job> read = loadJob(QDir::toNativeSeparators(path).toStdString());
+  const Outcome<Job> read = loadJob(QDir::toNativeSeparators(path).toStdString());
   faults_ = read ? std::vector<Fault>{} : read.faults();
   if (read) {
     const bool same = isOpen() && path == path_;
-    const std::string letter = wall_ >= 0 ? job().walls[static_cast<std::size_t>(wall_)].letter : std::string();
     if (!same) paper_ = customaryPaper(read.value().units);
-    Opened opened{std::move(read).value(), {}, {}};
-    opened.plan = same ? ribwright::plan(opened.job, plan()) : ribwright::plan(opened.job);
-    opened_ = std::move(opened);
     path_ = path;
-    const auto& walls = job().walls;
-    const auto kept =
-        std::find_if(walls.begin(), walls.end(), [&](const Wall& wall) { return same && wall.letter == letter; });
-    wall_ = walls.empty() ? -1 : kept == walls.end() ? 0 : static_cast<int>(kept - walls.begin());
-    draw();
-    emit jobChanged();
-    emit wallChanged();
-    emit pagesChanged();
+    show(History(read.value()), same ? plan() : Plan{}, same);
   }
   emit faultsChanged();
   return faults_.empty();
@@ -37,36 +26,98 @@ bool Session::open(const QString& path) {
 
 bool Session::reload() { return !path_.isEmpty() && open(path_); }
 
-void Session::draw() { opened_->pages = elevationPages(opened_->job, opened_->plan, paper_); }
+void Session::show(History history, const Plan& previous, bool sameFile) {
+  auto job = std::make_shared<const Job>(history.job());
+  auto planned = std::make_shared<const Plan>(ribwright::plan(*job, previous));
+  const std::string letter = sameFile && wall_ >= 0 ? chosenWall().letter : std::string();
+  if (!sameFile) chosen_.reset();
+  opened_ = Opened{std::move(history), std::move(job), std::move(planned)};
+  findingParts_.clear();
+  for (const Finding& finding : plan().findings) findingParts_.push_back(partOf(this->job(), plan(), finding));
+  keepChosen(letter);
+  pages_.reset();
+  emit jobChanged();
+  emit historyChanged();
+  emit wallChanged();
+  emit chosenChanged();
+  emit pagesChanged();
+}
+
+void Session::keepChosen(const std::string& letter) {
+  const int first = job().walls.empty() ? -1 : 0;
+  const auto kept = wallIndex(job(), letter);
+  wall_ = kept ? static_cast<int>(*kept) : first;
+  if (chosen_ && !isThere(*chosen_)) chosen_.reset();
+}
+
+bool Session::isThere(const Part& part) const {
+  return isOpen() && !particularsOf(job(), plan(), part, words(), style()).empty();
+}
+
+bool Session::apply(const std::string& name, const Job& job) {
+  if (!isOpen()) return false;
+  History history = opened_->history;
+  if (!history.push(name, job)) return false;
+  show(std::move(history), plan(), true);
+  return true;
+}
+
+void Session::undo() {
+  if (!isOpen() || !opened_->history.canUndo()) return;
+  History history = opened_->history;
+  history.undo();
+  show(std::move(history), plan(), true);
+}
+
+void Session::redo() {
+  if (!isOpen() || !opened_->history.canRedo()) return;
+  History history = opened_->history;
+  history.redo();
+  show(std::move(history), plan(), true);
+}
 
 void Session::chooseWall(int wall) {
   if (!isOpen() || wall < 0 || wall >= static_cast<int>(job().walls.size()) || wall == wall_) return;
   wall_ = wall;
+  pages_.reset();
+  const bool letGo = chosen_ && chosen_->wall != chosenWall().letter;
+  if (letGo) chosen_.reset();
   emit wallChanged();
+  if (letGo) emit chosenChanged();
   emit pagesChanged();
 }
 
 void Session::chooseWall(const std::string& letter) {
   if (!isOpen()) return;
-  for (std::size_t i = 0; i < job().walls.size(); ++i) {
-    if (job().walls[i].letter == letter) return chooseWall(static_cast<int>(i));
+  if (const auto index = wallIndex(job(), letter)) chooseWall(static_cast<int>(*index));
+}
+
+void Session::choose(const std::optional<Part>& part) {
+  if (!isOpen()) return;
+  if (part && part->kind == Part::Kind::Face) {
+    chooseWall(part->wall);
+    return choose(std::nullopt);
   }
+  const std::optional<Part> there = part && isThere(*part) ? part : std::nullopt;
+  if (there == chosen_) return;
+  chosen_ = there;
+  if (chosen_) chooseWall(chosen_->wall);
+  emit chosenChanged();
 }
 
 void Session::choosePaper(PaperSize paper) {
   if (paper == paper_) return;
   paper_ = paper;
-  if (isOpen()) draw();
+  pages_.reset();
   emit pagesChanged();
 }
 
-std::vector<Page> Session::pages() const {
-  std::vector<Page> pages;
-  if (!isOpen() || wall_ < 0) return pages;
-  const std::string& letter = job().walls[static_cast<std::size_t>(wall_)].letter;
-  std::copy_if(opened_->pages.begin(), opened_->pages.end(), std::back_inserter(pages),
-               [&](const Page& page) { return page.wall == letter; });
-  return pages;
+const std::vector<Page>& Session::pages() const {
+  if (!pages_) {
+    pages_.emplace();
+    if (isOpen() && wall_ >= 0) *pages_ = elevationPages(job(), plan(), chosenWall().letter, paper_);
+  }
+  return *pages_;
 }
 
 }  // namespace ribwright

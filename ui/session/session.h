@@ -1,16 +1,21 @@
-// What is open: a job from its file, the plan that follows from it, and its pages. The window's panels look at it and
-// are told when it changes.
+// What is open: the states of a job from its file, the plan that follows from the one that stands, the wall and the
+// part that are chosen. The window's panels look at it and are told when it changes.
 #pragma once
 
 #include <QObject>
 #include <QString>
+#include <memory>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/drawing/drawing.h"
+#include "core/editing/history.h"
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 #include "core/units/outcome.h"
+#include "core/words/words.h"
+#include "ui/session/window_language.h"
 
 namespace ribwright {
 
@@ -20,50 +25,82 @@ class Session : public QObject {
  public:
   explicit Session(QObject* parent = nullptr);
 
-  // Reads, plans and draws the job of a file. When it cannot be read, what was open stays open, `faults` tells why, and
-  // false is given back.
+  // Reads and plans the job of a file. When it cannot be read, what was open stays open, `faults` tells why, and false
+  // is given back.
   bool open(const QString& path);
-  // The same file again; the chosen wall stays chosen while the job has it.
+  // The same file again; the wall and the part that were chosen stay chosen while the job has them.
   bool reload();
 
   bool isOpen() const { return opened_.has_value(); }
   // Only when isOpen().
-  const Job& job() const { return opened_->job; }
-  const Plan& plan() const { return opened_->plan; }
+  const Job& job() const { return *opened_->job; }
+  const Plan& plan() const { return *opened_->plan; }
+  // To be read by another thread while this one goes on.
+  std::shared_ptr<const Job> sharedJob() const { return opened_->job; }
+  std::shared_ptr<const Plan> sharedPlan() const { return opened_->plan; }
   const QString& path() const { return path_; }
   // Of the last attempt to open; empty when it went well.
   const std::vector<Fault>& faults() const { return faults_; }
   LengthStyle style() const { return {job().units, job().decimalSign}; }
+  // Of particulars, findings and paper.
+  const Words& words() const { return Words::of(language_); }
+  const std::string& language() const { return language_; }
+
+  // Null while nothing is open.
+  const History* history() const { return isOpen() ? &opened_->history : nullptr; }
+  // Goes on to a job under the name of the edit. False: nothing is open, or the job is what stands already.
+  bool apply(const std::string& name, const Job& job);
+  void undo();
+  void redo();
 
   // Index into the job's walls; -1 when it has none or nothing is open.
   int wall() const { return wall_; }
+  const Wall& chosenWall() const { return job().walls[static_cast<std::size_t>(wall_)]; }
+  const WallPlan& chosenPlan() const { return *plan().walls[static_cast<std::size_t>(wall_)]; }
+  // A part of another wall is let go.
   void chooseWall(int wall);
   void chooseWall(const std::string& letter);
 
+  // The part that is chosen, shared by board, tables, findings and particulars. Choosing a part of another wall chooses
+  // that wall; choosing a whole face chooses its wall and no part; what the job has not is not chosen.
+  const std::optional<Part>& chosen() const { return chosen_; }
+  void choose(const std::optional<Part>& part);
+  // What the plan's findings point at, in their order.
+  const std::vector<std::optional<Part>>& findingParts() const { return findingParts_; }
+
   PaperSize paper() const { return paper_; }
   void choosePaper(PaperSize paper);
-  // Of the chosen wall, on the chosen paper.
-  std::vector<Page> pages() const;
+  // Of the chosen wall, on the chosen paper; made when they are first asked for.
+  const std::vector<Page>& pages() const;
 
  signals:
   void jobChanged();
+  void historyChanged();
   void wallChanged();
+  void chosenChanged();
   void pagesChanged();
   void faultsChanged();
 
  private:
   struct Opened {
-    Job job;
-    Plan plan;
-    std::vector<Page> pages;  // of all walls
+    History history;
+    std::shared_ptr<const Job> job;
+    std::shared_ptr<const Plan> plan;
   };
-  void draw();
+  // Plans the job anew where it changed, and keeps what is chosen as far as it is still there.
+  void show(History history, const Plan& previous, bool sameFile);
+  void keepChosen(const std::string& letter);
+  bool isThere(const Part& part) const;
 
   QString path_;
   std::optional<Opened> opened_;
   std::vector<Fault> faults_;
+  std::string language_ = spokenLanguage();  // pages and findings read as the window does
   int wall_ = -1;
+  std::optional<Part> chosen_;
+  std::vector<std::optional<Part>> findingParts_;
   PaperSize paper_ = PaperSize::Letter;
+  mutable std::optional<std::vector<Page>> pages_;
 };
 
 }  // namespace ribwright

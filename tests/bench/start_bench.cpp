@@ -1,0 +1,65 @@
+// How long the window takes from the start of its process to its first frame with a job, against an empty window's
+// program. Run offscreen: QT_QPA_PLATFORM=offscreen start_bench [RUNS]
+//
+// Each is started anew RUNS times in turn; the medians count.
+#include <QDir>
+#include <QElapsedTimer>
+#include <QFileInfo>
+#include <QProcess>
+#include <algorithm>
+#include <cstdio>
+#include <string>
+#include <vector>
+
+#include "tests/bench/first_frame.h"
+#include "ui/session/main_window.h"
+#include "ui/session/run_window.h"
+
+namespace {
+
+using namespace ribwright;
+
+// In milliseconds; negative: it could not be run.
+double timeOf(const QString& program, const QStringList& arguments) {
+  QProcess process;
+  process.setProcessChannelMode(QProcess::ForwardedChannels);
+  QElapsedTimer clock;
+  clock.start();
+  process.start(program, arguments);
+  if (!process.waitForFinished(60'000) || process.exitCode() != 0) return -1;
+  return static_cast<double>(clock.nsecsElapsed()) / 1e6;
+}
+
+double median(std::vector<double> times) {
+  std::sort(times.begin(), times.end());
+  return times[times.size() / 2];
+}
+
+int showJob(char** words, const std::string& job) {
+  return runWindow(1, words, job, [](MainWindow& window) { new bench::FirstFrame(window); });
+}
+
+int compare(const QString& self, int runs) {
+  const QString empty = QFileInfo(self).dir().filePath(QStringLiteral("empty_window"));
+  const QDir samples(QStringLiteral(RIBWRIGHT_ROOT "/sample-jobs"));
+  for (const QString& name : samples.entryList({QStringLiteral("*.json")})) {
+    std::vector<double> ours, bare;
+    for (int run = 0; run < runs; ++run) {
+      bare.push_back(timeOf(empty, {}));
+      ours.push_back(timeOf(self, {QStringLiteral("--show"), samples.filePath(name)}));
+      if (bare.back() < 0 || ours.back() < 0) return 1;
+    }
+    std::printf("%-22s first frame %7.1f ms, empty window %7.1f ms: %.2f times\n", qPrintable(name), median(ours),
+                median(bare), median(ours) / median(bare));
+  }
+  return 0;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  if (argc == 3 && std::string(argv[1]) == "--show") return showJob(argv, argv[2]);
+  QCoreApplication application(argc, argv);
+  const int runs = argc > 1 ? std::max(1, QString::fromLocal8Bit(argv[1]).toInt()) : 11;
+  return compare(QCoreApplication::applicationFilePath(), runs);
+}

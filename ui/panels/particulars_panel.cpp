@@ -1,0 +1,84 @@
+#include "ui/panels/particulars_panel.h"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include "core/drawing/particulars.h"
+
+namespace ribwright {
+
+namespace {
+
+QTableWidgetItem* item(const std::string& words) {
+  auto* made = new QTableWidgetItem(QString::fromStdString(words));
+  made->setTextAlignment(Qt::AlignLeft | Qt::AlignTop);
+  return made;
+}
+
+}  // namespace
+
+ParticularsPanel::ParticularsPanel(Session& session, QWidget* parent)
+    : QWidget(parent), session_(session), title_(new QLabel(this)), rows_(new QTableWidget(0, 2, this)) {
+  title_->setObjectName(QStringLiteral("particularsTitle"));
+  title_->setTextFormat(Qt::PlainText);
+  title_->setWordWrap(true);
+  rows_->setObjectName(QStringLiteral("particulars"));
+  rows_->setAccessibleName(tr("Particulars of what is chosen"));
+  rows_->horizontalHeader()->hide();
+  rows_->horizontalHeader()->setStretchLastSection(true);
+  rows_->verticalHeader()->hide();
+  rows_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  rows_->setShowGrid(false);
+  rows_->setAlternatingRowColors(true);
+  rows_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  rows_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  rows_->setTabKeyNavigation(false);
+  rows_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(title_);
+  layout->addWidget(rows_, 1);
+  setFocusProxy(rows_);
+  fit();
+  connect(&session_, &Session::wallChanged, this, &ParticularsPanel::showChosen);
+  connect(&session_, &Session::chosenChanged, this, &ParticularsPanel::showChosen);
+}
+
+void ParticularsPanel::fit() {
+  QFont bold = font();
+  bold.setBold(true);
+  title_->setFont(bold);
+  title_->setMargin(fontMetrics().height() / 4);
+  rows_->setMinimumHeight(4 * fontMetrics().lineSpacing());
+}
+
+void ParticularsPanel::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit();
+}
+
+void ParticularsPanel::showChosen() {
+  rows_->setRowCount(0);
+  title_->clear();
+  if (!session_.isOpen() || session_.wall() < 0) return;
+  const Part part = session_.chosen().value_or(Part{Part::Kind::Face, session_.chosenWall().letter, ""});
+  const auto all = particularsOf(session_.job(), session_.plan(), part, session_.words(), session_.style());
+  title_->setText(QString::fromStdString(titleOf(session_.job(), part, session_.words())));
+  rows_->setRowCount(static_cast<int>(all.size()));
+  for (int row = 0; row < rows_->rowCount(); ++row) {
+    const Particular& each = all[static_cast<std::size_t>(row)];
+    rows_->setItem(row, 0, item(each.name));
+    rows_->setItem(row, 1, item(each.value));
+  }
+}
+
+void ParticularsPanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  rows_->setColumnWidth(0, rows_->viewport()->width() * 45 / 100);
+}
+
+}  // namespace ribwright

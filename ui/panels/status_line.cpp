@@ -1,0 +1,74 @@
+#include "ui/panels/status_line.h"
+
+#include <QLabel>
+#include <QStatusBar>
+#include <algorithm>
+
+#include "core/drawing/particulars.h"
+#include "ui/panels/elided_label.h"
+#include "ui/panels/grade_text.h"
+#include "ui/panels/packet_bar.h"
+
+namespace ribwright {
+
+namespace {
+
+// Signs take little room, words are read aloud and stand in the tool tip.
+QString countText(const Plan& plan, QString (*sign)(Grade)) {
+  QStringList words;
+  for (const Grade grade : {Grade::Stop, Grade::Look, Grade::Note}) {
+    const auto count = std::count_if(plan.findings.begin(), plan.findings.end(),
+                                     [grade](const Finding& finding) { return finding.grade == grade; });
+    words << QStringLiteral("%1 %2").arg(sign(grade)).arg(count);
+  }
+  return words.join(QStringLiteral("   "));
+}
+
+QLabel* label(QStatusBar* bar, const char* name) {
+  auto* made = new QLabel(bar);
+  made->setObjectName(QLatin1String(name));
+  made->setTextFormat(Qt::PlainText);
+  bar->addPermanentWidget(made);
+  return made;
+}
+
+}  // namespace
+
+StatusLine::StatusLine(Session& session, QStatusBar* bar)
+    : QObject(bar), session_(session), part_(new ElidedLabel(bar)), packet_(new PacketBar(bar)) {
+  part_->setObjectName(QStringLiteral("statusPart"));
+  bar->addWidget(part_, 1);
+  bar->addPermanentWidget(packet_);
+  counts_ = label(bar, "statusCounts");
+  units_ = label(bar, "statusUnits");
+  zoom_ = label(bar, "statusZoom");
+  connect(&session_, &Session::jobChanged, this, &StatusLine::showJob);
+  connect(&session_, &Session::wallChanged, this, &StatusLine::showPart);
+  connect(&session_, &Session::chosenChanged, this, &StatusLine::showPart);
+}
+
+void StatusLine::showJob() {
+  hovered_.reset();
+  const QString counts = tr("Findings of the whole job: %1").arg(countText(session_.plan(), gradeText));
+  counts_->setText(countText(session_.plan(), gradeSign));
+  counts_->setToolTip(counts);
+  counts_->setAccessibleName(counts);
+  units_->setText(session_.job().units == UnitSystem::FeetInches ? tr("feet and inches") : tr("millimetres"));
+}
+
+void StatusLine::setHovered(const std::optional<Part>& part) {
+  hovered_ = part;
+  showPart();
+}
+
+void StatusLine::setZoom(const QString& words) { zoom_->setText(words); }
+
+void StatusLine::showPart() {
+  if (!session_.isOpen() || session_.wall() < 0) return part_->setText({});
+  const Part wall{Part::Kind::Face, session_.chosenWall().letter, {}};
+  const Part& part = hovered_ ? *hovered_ : session_.chosen() ? *session_.chosen() : wall;
+  part_->setText(
+      QString::fromStdString(lineOf(session_.job(), session_.plan(), part, session_.words(), session_.style())));
+}
+
+}  // namespace ribwright

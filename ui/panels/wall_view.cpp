@@ -1,0 +1,166 @@
+#include "ui/panels/wall_view.h"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QHelpEvent>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QToolTip>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "core/drawing/board_picture.h"
+#include "core/drawing/particulars.h"
+#include "ui/board/elevation_board.h"
+#include "ui/board/wall_board.h"
+#include "ui/panels/elided_label.h"
+
+namespace ribwright {
+
+namespace {
+
+// A screen pixel is taken as 1/96 in, as Qt does before scaling for sharper screens.
+constexpr double pixel = 25.4 / 96;  // mm
+
+}  // namespace
+
+WallView::WallView(Session& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      stack_(new QStackedWidget(this)),
+      board_(new WallBoard(this)),
+      pages_(new ElevationBoard(this)) {
+  board_->setObjectName(QStringLiteral("board"));
+  board_->installEventFilter(this);
+  pages_->setObjectName(QStringLiteral("pages"));
+  stack_->addWidget(board_);
+  stack_->addWidget(pages_);
+  setFocusProxy(board_);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(makeHead());
+  layout->addWidget(stack_, 1);
+  connect(board_, &WallBoard::partChosen, &session_, &Session::choose);
+  connect(board_, &WallBoard::hovered, this, &WallView::hovered);
+  connect(board_, &WallBoard::viewChanged, this, &WallView::viewChanged);
+  connect(pages_, &ElevationBoard::viewChanged, this, &WallView::viewChanged);
+  connect(&session_, &Session::jobChanged, this, [this] { pictures_.clear(); });
+  connect(&session_, &Session::wallChanged, this, &WallView::showWall);
+  connect(&session_, &Session::pagesChanged, this, &WallView::showPages);
+  connect(&session_, &Session::chosenChanged, this, [this] { board_->setChosen(session_.chosen()); });
+}
+
+QWidget* WallView::makeHead() {
+  auto* head = new QWidget(this);
+  title_ = new ElidedLabel(head);
+  title_->setObjectName(QStringLiteral("wallTitle"));
+  asBoard_ = new QPushButton(tr("Wall &board"), head);
+  asBoard_->setObjectName(QStringLiteral("asBoard"));
+  asBoard_->setToolTip(tr("The wall on the screen: every part can be chosen"));
+  asPages_ = new QPushButton(tr("Page&s"), head);
+  asPages_->setObjectName(QStringLiteral("asPages"));
+  asPages_->setToolTip(tr("The wall's pages as they are printed"));
+  auto* group = new QButtonGroup(head);
+  auto* layout = new QHBoxLayout(head);
+  const int margin = fontMetrics().height() / 4;
+  layout->setContentsMargins(margin, margin, margin, margin);
+  layout->setSpacing(0);
+  layout->addWidget(title_, 1);
+  for (QPushButton* button : {asBoard_, asPages_}) {
+    button->setCheckable(true);
+    group->addButton(button);
+    layout->addWidget(button);
+  }
+  asBoard_->setChecked(true);
+  connect(asPages_, &QPushButton::toggled, this, &WallView::setAsPrinted);
+  return head;
+}
+
+bool WallView::isAsPrinted() const { return stack_->currentWidget() == pages_; }
+
+void WallView::setAsPrinted(bool printed) {
+  if (printed == isAsPrinted()) return;
+  const bool focused = stack_->currentWidget()->hasFocus();
+  QWidget* shown = printed ? static_cast<QWidget*>(pages_) : board_;
+  stack_->setCurrentWidget(shown);
+  setFocusProxy(shown);
+  if (focused) shown->setFocus(Qt::OtherFocusReason);
+  (printed ? asPages_ : asBoard_)->setChecked(true);
+  showPages();
+  emit viewChanged();
+}
+
+// Pages are only made while they are seen.
+void WallView::showPages() {
+  if (isAsPrinted()) pages_->setPages(session_.pages());
+}
+
+std::shared_ptr<const BoardPicture> WallView::picture() {
+  if (!session_.isOpen() || session_.wall() < 0) return nullptr;
+  auto& kept = pictures_[session_.wall()];
+  if (!kept)
+    kept = std::make_shared<const BoardPicture>(
+        boardPicture(session_.job(), session_.plan(), static_cast<std::size_t>(session_.wall()), session_.words()));
+  return kept;
+}
+
+void WallView::showWall() {
+  const auto shown = picture();
+  title_->setText(shown ? tr("%1, seen from outside").arg(QString::fromStdString(shown->title)) : QString());
+  board_->setWall(shown);
+  board_->setChosen(session_.chosen());
+}
+
+void WallView::show(const Part& part) {
+  if (!session_.isOpen() || session_.wall() < 0 || part.wall != session_.chosenWall().letter) return;
+  if (!isAsPrinted()) return board_->show(part);
+  const auto& pages = session_.pages();
+  const auto found = std::find_if(pages.begin(), pages.end(), [&](const Page& page) {
+    return std::find(page.drawing.parts.begin(), page.drawing.parts.end(), part) != page.drawing.parts.end();
+  });
+  if (found != pages.end()) pages_->showPage(static_cast<int>(found - pages.begin()));
+}
+
+void WallView::zoomIn() { isAsPrinted() ? pages_->zoomIn() : board_->zoomIn(); }
+
+void WallView::zoomOut() { isAsPrinted() ? pages_->zoomOut() : board_->zoomOut(); }
+
+void WallView::fit() { isAsPrinted() ? pages_->fit() : board_->fit(); }
+
+void WallView::turnPage(int by) {
+  if (isAsPrinted()) pages_->showPage(pages_->currentPage() + by);
+}
+
+QString WallView::zoomWords() const {
+  if (!session_.isOpen()) return {};
+  if (isAsPrinted()) return pageWords();
+  return board_->zoom() > 0 ? tr("1 : %1").arg(qRound(1 / (board_->zoom() * pixel))) : QString();
+}
+
+QString WallView::pageWords() const {
+  if (pages_->pageCount() == 0) return {};
+  return tr("page %1 of %2, %3 %")
+      .arg(pages_->currentPage() + 1)
+      .arg(pages_->pageCount())
+      .arg(qRound(pages_->zoom() * pixel * 100));
+}
+
+bool WallView::eventFilter(QObject* watched, QEvent* event) {
+  if (watched != board_ || event->type() != QEvent::ToolTip) return QWidget::eventFilter(watched, event);
+  const auto* help = static_cast<QHelpEvent*>(event);
+  showHint(help->pos(), help->globalPos());
+  return true;
+}
+
+void WallView::showHint(const QPoint& at, const QPoint& onScreen) {
+  const std::optional<Part> part = board_->partAt(at);
+  if (!part || !session_.isOpen()) return QToolTip::hideText();
+  QStringList lines{QString::fromStdString(titleOf(session_.job(), *part, session_.words()))};
+  for (const Particular& each :
+       particularsOf(session_.job(), session_.plan(), *part, session_.words(), session_.style()))
+    lines << QString::fromStdString(each.name + ": " + each.value);
+  QToolTip::showText(onScreen, lines.join(QLatin1Char('\n')), board_);
+}
+
+}  // namespace ribwright
