@@ -19,6 +19,7 @@ using Stand = BoardLabel::Stand;
 // Rows under the wall, in capitals.
 constexpr double numberRow = 0.8;
 constexpr double hangRow = 4.6;
+constexpr double flagTop = 3.3, flagLong = 2.2;  // of the start flag
 constexpr double arrowLong = 8, arrowHead = 1.2, arrowThin = 0.14;
 
 struct MarginLabel {
@@ -144,8 +145,8 @@ void addHang(std::vector<BoardLabel>& labels, BoardPicture& picture, const WallV
     for (PaperPoint& point : ring) point.x *= way;
     picture.marks.push_back({std::move(ring), AlongWall(std::vector<BoardMark>{{{x, foot}}}), BoardTone::Line, {}});
   };
-  mark({{-0.1, 0.4}, {0.1, 0.4}, {0.1, y + 0.8}, {-0.1, y + 0.8}});
-  mark({{-0.1, 0.6}, {-2.2, 1.4}, {-0.1, 2.2}});
+  mark({{-0.1, flagTop}, {0.1, flagTop}, {0.1, y + 1}, {-0.1, y + 1}});
+  mark({{-0.1, y - 0.9}, {-flagLong, y}, {-0.1, y + 0.9}});
   mark({{0.8, y - arrowThin},
         {tip - arrowHead, y - arrowThin},
         {tip - arrowHead, y - 0.5},
@@ -164,7 +165,7 @@ void addHang(std::vector<BoardLabel>& labels, BoardPicture& picture, const WallV
   labels.push_back(label);
   label.stand = toRight ? Stand::Before : Stand::After;
   label.room = {toRight ? x - kNoLimit : x, foot, toRight ? x : x + kNoLimit, kNoLimit};
-  label.off = {-way * 0.6, y};
+  label.off = {-way * (flagLong + 0.3), y};
   label.forms = {boardForm({{{view.say("paper.start"), true}}})};
   labels.push_back(label);
 }

@@ -12,7 +12,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr double apart = 4;  // pixels
+constexpr double apart = 6;  // pixels
 
 // x from the module line, rising; those of one metal width.
 struct RibLines {

@@ -10,8 +10,8 @@ namespace ribwright {
 
 namespace {
 
-constexpr double spaceToSee = 6;  // pixels between neighbours of a row
-constexpr double onBoard = 0.5;   // capitals to a millimetre of the marks on paper
+constexpr double spaceToSee = 12;  // pixels between neighbours of a row
+constexpr double onBoard = 0.5;    // capitals to a millimetre of the marks on paper
 
 // The space that nine of ten neighbours in a row keep at least.
 double usualSpace(const std::vector<Hole>& holes, ScrewMark mark) {

@@ -80,9 +80,11 @@ void WallBoard::fit() {
     const Box& face = picture_->face;
     const BoardMargins& margins = picture_->margins;
     const double capital = painter_.capital();
+    // The sentence about screws stands under the wall and its margins.
+    const double note = picture_->held.empty() ? 0 : QFontMetricsF(font()).height() + 20;
     const QRectF room =
         viewRect().adjusted(margins.left * capital + roundFitted, margins.top * capital + roundFitted,
-                            -margins.right * capital - roundFitted, -margins.bottom * capital - roundFitted);
+                            -margins.right * capital - roundFitted, -margins.bottom * capital - roundFitted - note);
     const double across = std::max(room.width(), 40.0), down = std::max(room.height(), 30.0);
     view.zoom = std::clamp(std::min(across / face.width(), down / face.height()), leastZoom, mostZoom);
     view.origin = room.center() - QPointF(face.middle().x, face.middle().y) * view.zoom;
