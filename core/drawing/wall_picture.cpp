@@ -101,6 +101,14 @@ void drawMatchMark(Sketch& sketch, const WallView& view, const MatchMark& mark, 
   drawLabel(sketch, label, {x, -label.height() / 2}, -1);
 }
 
+// Upright lines that come down below the sheets: to the dimensions, and at expansion joints.
+std::vector<double> linesUnderWall(const WallView& view) {
+  std::vector<double> lines = witnessLines(view);
+  for (const Length joint : view.wall->expansionJoints) lines.push_back(view.x(joint));
+  std::sort(lines.begin(), lines.end());
+  return lines;
+}
+
 void drawUnsheeted(Sketch& sketch, const WallView& view) {
   const char* id = view.wall->cladding == Cladding::Open ? "paper.open" : "paper.by-others";
   const LabelBlock label{{{{view.say(id), markText, true}}}, false};
@@ -128,7 +136,7 @@ WallPicture wallPicture(const WallView& view, const MatchMark& left, const Match
   if (!view.hasRightCorner()) drawMatchMark(sketch, view, right, view.to, 1);
   const double base = view.y(lowestSeen(view));
   drawStartFlag(sketch, view, base);
-  const int columnsWithoutRoom = drawColumnMarks(sketch, view, base, witnessLines(view));
+  const int columnsWithoutRoom = drawColumnMarks(sketch, view, base, linesUnderWall(view));
   reserveWitnessLines(sketch, view, base);
   withoutRoom += static_cast<int>(drawCallouts(sketch, view, callouts).size());
   if (!view.layout->sheeted) drawUnsheeted(sketch, view);

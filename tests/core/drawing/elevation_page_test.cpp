@@ -123,3 +123,14 @@ TEST_CASE("the same job gives the same pages") {
           elevationPages(drawn.job, plan(drawn.job), PaperSize::Letter));
   }
 }
+
+// Column 3 stands at 20 ft, where the joint is.
+TEST_CASE("a column's number stands beside an expansion joint's line") {
+  Job job = frozenGable();
+  Wall& wall = job.walls.front();
+  wall.columns.bays = {Length::feet(10), Length::feet(10), Length::feet(20)};
+  wall.expansionJoints = {Length::feet(20)};
+  const Page page = elevationPages(job, plan(job), PaperSize::Letter).front();
+  CHECK(timesSaid(page, "3") == 1);
+  CHECK(pageFaults(page) == std::vector<std::string>{});
+}
