@@ -26,12 +26,13 @@ QRectF placeOf(const BoardLabel& label, const BoardForm& form, const BoardView& 
   const QPointF at = view.at(label.at) + QPointF(label.off.x, label.off.y) * capital;
   const QRectF room = view.at(label.room);
   const double width = form.width * capital, height = form.height * capital;
-  const double across = kept(at.x(), width, room.left(), room.right(), area.left(), area.right());
-  const double down = kept(at.y(), height, room.top(), room.bottom(), area.top(), area.bottom());
+  // What stands over or under the wall names one line of it, a column or a joint, and never leaves that line.
+  const double across = kept(at.x(), width, room.left(), room.right());
   moved = false;
   switch (label.stand) {
     case Stand::Within:
-      return {across, down, width, height};
+      return {kept(at.x(), width, room.left(), room.right(), area.left(), area.right()),
+              kept(at.y(), height, room.top(), room.bottom(), area.top(), area.bottom()), width, height};
     case Stand::Under: {
       moved = label.stays && at.y() + height > area.bottom();
       return {across, moved ? area.bottom() - height : at.y(), width, height};
