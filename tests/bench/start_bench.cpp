@@ -43,14 +43,16 @@ int compare(const QString& self, int runs) {
   const QString empty = QFileInfo(self).dir().filePath(QStringLiteral("empty_window"));
   const QDir samples(QStringLiteral(RIBWRIGHT_ROOT "/sample-jobs"));
   for (const QString& name : samples.entryList({QStringLiteral("*.json")})) {
-    std::vector<double> ours, bare;
+    std::vector<double> ours, bare, word;
     for (int run = 0; run < runs; ++run) {
       bare.push_back(timeOf(empty, {}));
+      word.push_back(timeOf(empty, {QStringLiteral("word")}));
       ours.push_back(timeOf(self, {QStringLiteral("--show"), samples.filePath(name)}));
-      if (bare.back() < 0 || ours.back() < 0) return 1;
+      if (bare.back() < 0 || word.back() < 0 || ours.back() < 0) return 1;
     }
-    std::printf("%-22s first frame %7.1f ms, empty window %7.1f ms: %.2f times\n", qPrintable(name), median(ours),
-                median(bare), median(ours) / median(bare));
+    std::printf("%-22s first frame %6.1f ms; empty window %5.1f ms: %.2f times; one word %5.1f ms: %.2f times\n",
+                qPrintable(name), median(ours), median(bare), median(ours) / median(bare), median(word),
+                median(ours) / median(word));
   }
   return 0;
 }
