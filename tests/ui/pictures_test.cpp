@@ -55,6 +55,7 @@ class PicturesTest : public QObject {
 
  private:
   QImage windowPainted();
+  static QSize screenFor(int percent);
   QString place(const char* name) const {
     const QString folder = qEnvironmentVariable("RIBWRIGHT_PICTURES", folder_.path());
     return QDir(folder).filePath(QLatin1String(name));
@@ -67,8 +68,12 @@ class PicturesTest : public QObject {
 void PicturesTest::init() {
   window_ = std::make_unique<OpenWindow>();
   QVERIFY(QTest::qWaitForWindowExposed(window_->window.get()));
+  (*window_)->resize(screenFor(100));
   QVERIFY((*window_)->openJob(workshop()));
 }
+
+// Who needs larger text has a larger window.
+QSize PicturesTest::screenFor(int percent) { return QSize(1280, 860) * (1 + (percent - 100) / 200.0); }
 
 QImage PicturesTest::windowPainted() {
   QTest::qWait(50);  // laid out and painted
@@ -95,6 +100,7 @@ void PicturesTest::theWindowInEveryAppearance() {
     for (const int percent : {100, 150, 200}) {
       chooseAppearance(appearance);
       chooseTextPercent(percent);
+      (*window_)->resize(screenFor(percent));
       theWindow();
       const QImage image = windowPainted();
       QCOMPARE(image.pixelColor(image.width() / 2, image.height() - 2).lightness() < 128,

@@ -32,11 +32,14 @@ FindingPanel::FindingPanel(Session& session, QWidget* parent)
   words_->setAccessibleName(tr("The chosen finding in full"));
   words_->setReadOnly(true);
   words_->setTabChangesFocus(true);
+  words_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
   auto* parts = new QSplitter(Qt::Vertical, this);
   parts->setChildrenCollapsible(false);
   parts->addWidget(list_);
   parts->addWidget(words_);
-  parts->setStretchFactor(0, 1);
+  parts->setStretchFactor(0, 2);
+  parts->setStretchFactor(1, 1);
+  parts->setSizes({200, 100});
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(parts);

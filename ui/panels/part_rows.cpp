@@ -67,7 +67,7 @@ PartRows sheetRows(const Session& session) {
                  {Texts::tr("Kind")},
                  {Texts::tr("Width"), true},
                  {Texts::tr("Blank"), true},
-                 {Texts::tr("Order code")}};
+                 {Texts::tr("Order code"), true}};
   if (!session.isOpen() || session.wall() < 0) return all;
   const auto& codes = session.plan().order.codes;
   const auto wall = static_cast<std::size_t>(session.wall());

@@ -16,7 +16,6 @@ PartTable::PartTable(Session& session, Rows rows, QWidget* parent)
   setWordWrap(false);
   verticalHeader()->hide();
   horizontalHeader()->setHighlightSections(false);
-  horizontalHeader()->setStretchLastSection(true);
   connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, &PartTable::chooseRow);
   connect(this, &QAbstractItemView::clicked, this, &PartTable::chooseRow);
   connect(&session_, &Session::chosenChanged, this, &PartTable::showChosen);

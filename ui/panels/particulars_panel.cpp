@@ -43,6 +43,7 @@ ParticularsPanel::ParticularsPanel(Session& session, QWidget* parent)
   layout->addWidget(title_);
   layout->addWidget(rows_, 1);
   setFocusProxy(rows_);
+  rows_->viewport()->installEventFilter(this);
   fit();
   connect(&session_, &Session::wallChanged, this, &ParticularsPanel::showChosen);
   connect(&session_, &Session::chosenChanged, this, &ParticularsPanel::showChosen);
@@ -76,9 +77,11 @@ void ParticularsPanel::showChosen() {
   }
 }
 
-void ParticularsPanel::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  rows_->setColumnWidth(0, rows_->viewport()->width() * 45 / 100);
+// The names take a little less than half.
+bool ParticularsPanel::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == rows_->viewport() && event->type() == QEvent::Resize)
+    rows_->setColumnWidth(0, rows_->viewport()->width() * 45 / 100);
+  return QWidget::eventFilter(watched, event);
 }
 
 }  // namespace ribwright

@@ -28,6 +28,7 @@ QLabel* label(QStatusBar* bar, const char* name) {
   auto* made = new QLabel(bar);
   made->setObjectName(QLatin1String(name));
   made->setTextFormat(Qt::PlainText);
+  made->setMargin(bar->fontMetrics().averageCharWidth() / 2);
   bar->addPermanentWidget(made);
   return made;
 }

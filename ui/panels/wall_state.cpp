@@ -32,8 +32,13 @@ void addFace(WallState& state, const WallLayout& layout) {
   state.width = face.width.inMetres();
   state.tallest = face.steel.highest(Length(), face.width).inMetres();
   state.outline << QPointF(0, 0);
-  for (const FaceVertex& vertex : face.steel.vertices())
-    state.outline << QPointF(vertex.u.inMetres(), vertex.z.inMetres());
+  // A level line is one vertex; beyond its ends it goes straight on.
+  state.outline << QPointF(0, face.steel.heightAt(Length(), Beside::Right).inMetres());
+  for (const FaceVertex& vertex : face.steel.vertices()) {
+    if (vertex.u > Length() && vertex.u < face.width)
+      state.outline << QPointF(vertex.u.inMetres(), vertex.z.inMetres());
+  }
+  state.outline << QPointF(state.width, face.steel.heightAt(face.width, Beside::Left).inMetres());
   state.outline << QPointF(state.width, 0);
   for (const CutRegion& cut : layout.cuts) {
     if (!cut.penetration) state.openings.push_back(boxOf(cut));

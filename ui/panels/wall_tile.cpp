@@ -97,12 +97,14 @@ void WallTile::paintArrow(QPainter& painter, const QRectF& room) const {
   const bool right = state_.hand == Hand::LeftToRight;
   const double tail = right ? room.left() : room.right(), point = right ? room.right() : room.left();
   const double back = right ? point - 1.6 * head : point + 1.6 * head;
+  painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen(palette().color(QPalette::Text), 1.5));
   painter.drawLine(QPointF(tail, middle), QPointF(back, middle));
   painter.setBrush(palette().color(QPalette::Text));
   painter.setPen(Qt::NoPen);
   painter.drawPolygon(QPolygonF{{point, middle}, {back, middle - head}, {back, middle + head}});
+  painter.restore();
 }
 
 void WallTile::paintWords(QPainter& painter, const QRect& room) const {

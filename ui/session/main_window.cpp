@@ -16,6 +16,7 @@
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QTabWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "ui/panels/fault_panel.h"
@@ -43,6 +44,7 @@ constexpr int shortWhile = 5000;  // ms
 
 // Of the window when it is first seen, in letters across and lines down; no larger than the screen.
 constexpr int customaryLetters = 184, customaryLines = 54;
+constexpr int leastViewLines = 14;
 
 QSize customarySize(const QWidget& window) {
   const QFontMetrics metrics = window.fontMetrics();
@@ -67,6 +69,7 @@ void MainWindow::makePanels() {
   auto* start = new StartPage(this);
   connect(start, &StartPage::openAsked, this, &MainWindow::askForJob);
   view_ = new WallView(session_, this);
+  view_->setMinimumHeight(leastViewLines * fontMetrics().lineSpacing());
   auto* left = new QSplitter(Qt::Vertical, this);
   left->setChildrenCollapsible(false);
   left->addWidget(view_);
@@ -216,9 +219,15 @@ bool MainWindow::openJob(const QString& path) {
   }
   reload_->hide();
   watch_.watch(path);
-  rememberJob(path);
+  remember(path);
   if (again) statusBar()->showMessage(tr("Read again."), shortWhile);
   return true;
+}
+
+// Settings are written to the disk: at the start not before the first frame.
+void MainWindow::remember(const QString& path) {
+  if (isVisible()) return rememberJob(path);
+  QTimer::singleShot(shortWhile / 10, this, [path] { rememberJob(path); });
 }
 
 bool MainWindow::startPacket(const QString& folder) {

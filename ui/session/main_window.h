@@ -57,6 +57,7 @@ class MainWindow : public QMainWindow {
   void askForJob();
   void askForFolder();
   void fillRecent();
+  void remember(const QString& path);
   void showJob();
   void showWall();
   void showHistory();
