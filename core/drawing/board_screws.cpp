@@ -10,8 +10,8 @@ namespace ribwright {
 
 namespace {
 
-constexpr double spaceToSee = 12;  // pixels between neighbours of a row
-constexpr double onBoard = 0.5;    // capitals to a millimetre of the marks on paper
+constexpr double spaceToSee = 6;  // pixels between neighbours of a row
+constexpr double onBoard = 0.5;   // capitals to a millimetre of the marks on paper
 
 // The space that nine of ten neighbours in a row keep at least.
 double usualSpace(const std::vector<Hole>& holes, ScrewMark mark) {
@@ -37,6 +37,7 @@ double usualSpace(const std::vector<Hole>& holes, ScrewMark mark) {
 void addScrews(BoardPicture& picture, const WallView& view) {
   const std::vector<Hole>& holes = view.holes->holes;
   if (holes.empty()) return;
+  double least = 0;  // all kinds are seen together, or none
   picture.held = view.say("paper.screws.not-for-drilling");
   for (const ScrewMark mark : {ScrewMark::Stitch, ScrewMark::Structural, ScrewMark::Jamb}) {
     std::vector<BoardMark> marks;
@@ -46,9 +47,10 @@ void addScrews(BoardPicture& picture, const WallView& view) {
     if (marks.empty()) continue;
     std::vector<PaperPoint> ring = markRing(mark, {0, 0});
     for (PaperPoint& point : ring) point = {point.x * onBoard, point.y * onBoard};
-    const double least = spaceToSee / usualSpace(holes, mark);
-    picture.screws.push_back({std::move(ring), AlongWall(std::move(marks)), BoardTone::Line, {least}});
+    least = std::max(least, spaceToSee / usualSpace(holes, mark));
+    picture.screws.push_back({std::move(ring), AlongWall(std::move(marks)), BoardTone::Line, {}});
   }
+  for (BoardMarks& layer : picture.screws) layer.zoom.least = least;
 }
 
 }  // namespace ribwright
