@@ -13,7 +13,8 @@ namespace {
 constexpr double margin = 10;       // printers leave some 6 mm
 constexpr double titleHeight = 23;  // of the title block
 constexpr double inset = 2.5;       // from a line to words
-constexpr double pageCell = 36;
+constexpr double pageCell = 36;     // or as wide as the longest page number
+constexpr double pageText = 3;
 constexpr std::array<const char*, 6> cautions = {"paper.caution.govern",  "paper.caution.cover",
                                                  "paper.caution.wind",    "paper.caution.anchor",
                                                  "paper.caution.cutting", "paper.caution.drilling"};
@@ -102,6 +103,16 @@ std::string jobParticulars(const PageFrame& frame) {
   return words;
 }
 
+std::string pageWords(const PageFrame& frame, int page, int pages) {
+  return frame.words->say("paper.page", {{"page", page}, {"pages", pages}}, styleOf(*frame.job));
+}
+
+// Wide enough for the number of the last page, since all digits are equally wide, and a hair for rounding: a number is
+// never cut short.
+double pageCellWidth(const PageFrame& frame, int pages) {
+  return std::max(pageCell, widthOf(pageWords(frame, pages, pages), pageText, true) + 2 * inset + 0.01);
+}
+
 void drawScaleCell(Sketch& sketch, const PageFrame& frame, const PageTitle& title, const Box& cell) {
   const LengthStyle style = styleOf(*frame.job);
   if (!title.scale)
@@ -138,16 +149,17 @@ void drawFrame(Sketch& sketch, const PageFrame& frame, const PageTitle& title) {
     y += lineStep();
   }
 
-  const double pageLeft = outer.right - pageCell, scaleLeft = pageLeft - scaleCell(style.units);
+  const double pageLeft = outer.right - pageCellWidth(frame, title.pages),
+               scaleLeft = pageLeft - scaleCell(style.units);
   const double wallLeft = outer.left + (scaleLeft - outer.left) * 0.52;
   for (const double x : {wallLeft, scaleLeft, pageLeft}) sketch.line({x, titleTop}, {x, outer.bottom}, thinLine);
   drawNameCell(sketch, {outer.left, titleTop, wallLeft, outer.bottom}, job.name, jobParticulars(frame),
                frame.fingerprint);
   drawNameCell(sketch, {wallLeft, titleTop, scaleLeft, outer.bottom}, title.wall, title.subject, title.fingerprint);
   drawScaleCell(sketch, frame, title, {scaleLeft, titleTop, pageLeft, outer.bottom});
-  const std::string page = frame.words->say("paper.page", {{"page", title.page}, {"pages", title.pages}}, style);
-  drawLines(sketch, {pageLeft, titleTop, outer.right, outer.bottom},
-            {{page, 3, true}, {frame.words->say("paper.maker", {}, style)}});
+  drawLines(
+      sketch, {pageLeft, titleTop, outer.right, outer.bottom},
+      {{pageWords(frame, title.page, title.pages), pageText, true}, {frame.words->say("paper.maker", {}, style)}});
 }
 
 }  // namespace ribwright
