@@ -1,5 +1,4 @@
 #include <QGuiApplication>
-#include <QHashFunctions>
 #include <cstdio>
 
 #include "app/commands.h"
@@ -21,7 +20,6 @@ Outcome<std::vector<PacketFile>> paintedOffscreen(const PlannedJob& planned, con
   char name[] = "ribwright", platform[] = "-platform", offscreen[] = "offscreen";
   char* words[] = {name, platform, offscreen, nullptr};
   int count = 3;
-  QHashSeed::setDeterministicGlobalSeed();  // the painter keeps fonts in a hash, and the same job gives the same bytes
   qInstallMessageHandler(withoutTalkOfFolders);
   const QGuiApplication application(count, words);
   return packetFiles(planned.job, planned.plan, form);
