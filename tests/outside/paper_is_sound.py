@@ -16,6 +16,8 @@ from text_boxes import faults_of  # noqa: E402
 
 # Millimetres, lying: ANSI A and B, ISO 216 A4 and A3.
 PAPERS = {"letter": (279.4, 215.9), "tabloid": (431.8, 279.4), "a4": (297, 210), "a3": (420, 297)}
+# What a wall is called, and what stands between a page and how many there are.
+LANGUAGES = {"en": ("Wall", "of"), "es": ("Pared", "de")}
 
 
 def told(*words):
@@ -29,11 +31,11 @@ def page_sizes(pdf):
     return count, sizes
 
 
-def walls_have_bookmarks(where, pdf, job):
+def walls_have_bookmarks(where, pdf, job, wall):
     done = told("mutool", "show", str(pdf), "outline")
     check("error" not in done.stderr.decode() and "warning: repair" not in done.stderr.decode(), f"{where}: {done.stderr}")
     headings = re.findall(r'^[+|-]\t"([^\n]*)"\t#page=(\d+)', done.stdout.decode(), re.M)
-    letters = [re.match(r"Wall (\S+?)(,|$)", title) for title, _ in headings]
+    letters = [re.match(wall + r" (\S+?)(,|$)", title) for title, _ in headings]
     check(all(letters) and len(letters) == len(job["walls"]), f"{where}: bookmarks {headings}")
     opened = [int(page) for _, page in headings]
     check(opened[:1] == [1] and opened == sorted(set(opened)), f"{where}: bookmarks open pages {opened}")
@@ -48,7 +50,8 @@ def text_keeps_clear(where, pdf, folder):
         check(False, f"{where}: {fault}")
 
 
-def pdf_is_sound(where, pdf, paper, job):
+def pdf_is_sound(where, pdf, paper, job, language):
+    wall, of = LANGUAGES[language]
     count, sizes = page_sizes(pdf)
     check(len(sizes) == count and count > 0, f"{where}: every page has a size")
     for number, size in enumerate(sizes, 1):
@@ -59,12 +62,12 @@ def pdf_is_sound(where, pdf, paper, job):
     for line in fonts:
         embedded = re.search(r" (yes|no) +(yes|no) +(yes|no) +\d+ +\d+$", line)
         check(embedded and embedded.group(1) == "yes", f"{where}: font not embedded: {line}")
-    walls_have_bookmarks(where, pdf, job)
+    walls_have_bookmarks(where, pdf, job, wall)
     text_keeps_clear(where, pdf, pdf.parent)
     for number in range(1, count + 1):
         text = told("pdftotext", "-f", str(number), "-l", str(number), "-layout", str(pdf), "-").stdout.decode()
         check(job["name"] in " ".join(text.split()), f"{where}: page {number} names the job")
-        check(re.search(rf"\b{number} of {count}\b", text), f"{where}: page {number} says {number} of {count}")
+        check(re.search(rf"\b{number} {of} {count}\b", text), f"{where}: page {number} says {number} {of} {count}")
     return count
 
 
@@ -76,26 +79,29 @@ def svg_is_sound(where, svg):
     check(re.search(r'<svg[^>]* width="[\d.]+mm"[^>]* height="[\d.]+mm"', text), f"{where}: its size is in mm")
 
 
+def packet_is_sound(sample, paper, language, folder):
+    where = f"{sample.name} {paper} {language}"
+    done = run("packet", sample, "--to", folder, "--paper", paper, "--language", language)
+    if not check(done.returncode in (0, 1), f"{where}: {done.stderr.decode()}"):
+        return
+    with open(folder / "contents.csv", newline="", encoding="utf-8-sig") as table:
+        pages = {row["file"]: row["pages"] for row in csv.DictReader(table)}
+    for pdf in sorted(folder.glob("*.pdf")):
+        count = pdf_is_sound(f"{where}: {pdf.name}", pdf, paper, read_job(sample), language)
+        check(pages.get(pdf.name) == str(count), f"{where}: contents.csv counts the pages of {pdf.name}")
+    svgs = sorted(folder.glob("*.svg"))
+    for svg in svgs:
+        svg_is_sound(f"{where}: {svg.name}", svg)
+    check((folder / "elevations.pdf").is_file() and svgs, f"{where}: elevations on both kinds of paper")
+
+
 def main():
     checked = 0
     for sample in SAMPLES:
-        job = read_job(sample)
         for paper in PAPERS:
-            with tempfile.TemporaryDirectory() as temporary:
-                folder = Path(temporary)
-                done = run("packet", sample, "--to", folder, "--paper", paper)
-                where = f"{sample.name} {paper}"
-                if not check(done.returncode in (0, 1), f"{where}: {done.stderr.decode()}"):
-                    continue
-                with open(folder / "contents.csv", newline="", encoding="utf-8-sig") as table:
-                    pages = {row["file"]: row["pages"] for row in csv.DictReader(table)}
-                for pdf in sorted(folder.glob("*.pdf")):
-                    count = pdf_is_sound(f"{where}: {pdf.name}", pdf, paper, job)
-                    check(pages.get(pdf.name) == str(count), f"{where}: contents.csv counts the pages of {pdf.name}")
-                svgs = sorted(folder.glob("*.svg"))
-                for svg in svgs:
-                    svg_is_sound(f"{where}: {svg.name}", svg)
-                check((folder / "elevations.pdf").is_file() and svgs, f"{where}: elevations on both kinds of paper")
+            for language in LANGUAGES:
+                with tempfile.TemporaryDirectory() as temporary:
+                    packet_is_sound(sample, paper, language, Path(temporary))
                 checked += 1
     finish(checked)
 
