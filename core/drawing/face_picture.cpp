@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/drawing/ring_within.h"
+#include "core/layout/crossing.h"
 
 namespace ribwright {
 
@@ -84,6 +85,30 @@ std::array<Length, 2> openHeights(const WallLayout& layout, const CutRegion& cut
   return {lower, std::min(ceiling, cut.upper.heightAt(u, side))};
 }
 
+namespace {
+
+// Where the wall's top and bottom cross the outline of what is cut, between two of its places.
+void addCrossings(std::vector<Length>& places, const WallFace& face, const CutRegion& cut) {
+  std::vector<Length> more;
+  for (std::size_t i = 0; i + 1 < places.size(); ++i) {
+    for (const HeightLine* wall : {&face.top, &face.bottom}) {
+      for (const HeightLine* open : {&cut.lower, &cut.upper}) {
+        const auto at =
+            crossing(straightAt(*wall, places[i], Beside::Right), straightAt(*open, places[i], Beside::Right));
+        if (at && *at > places[i] && *at < places[i + 1]) more.push_back(*at);
+      }
+    }
+  }
+  places.insert(places.end(), more.begin(), more.end());
+}
+
+void sortOnce(std::vector<Length>& places) {
+  std::sort(places.begin(), places.end());
+  places.erase(std::unique(places.begin(), places.end()), places.end());
+}
+
+}  // namespace
+
 std::vector<PaperPoint> openOutline(const WallView& view, const CutRegion& cut) {
   const WallFace& face = view.layout->face;
   const Length left = std::max({cut.left, view.from, Length()}), right = std::min({cut.right, view.to, face.width});
@@ -94,8 +119,9 @@ std::vector<PaperPoint> openOutline(const WallView& view, const CutRegion& cut) 
       if (vertex.u > left && vertex.u < right) places.push_back(vertex.u);
     }
   }
-  std::sort(places.begin(), places.end());
-  places.erase(std::unique(places.begin(), places.end()), places.end());
+  sortOnce(places);
+  addCrossings(places, face, cut);
+  sortOnce(places);
   std::vector<PaperPoint> upper, lower;
   for (std::size_t i = 0; i + 1 < places.size(); ++i) {
     const auto first = openHeights(*view.layout, cut, places[i], Beside::Right);
