@@ -102,7 +102,8 @@ Page pageAt(const DrawingScale& scale, UnitSystem units, PaperSize paper) {
   title.scale = scale;
   Sketch sketch;
   drawFrame(sketch, frame, title);
-  return {paper, "", scaleWords(scale, units) + " on " + std::string(nameOf(paper)), std::move(sketch.drawing)};
+  return {paper, "", "1:" + std::to_string(scale.below) + " on " + std::string(nameOf(paper)),
+          std::move(sketch.drawing)};
 }
 
 // The warehouse with its long sides 1002 ft long: 334 sheets each.
