@@ -45,10 +45,11 @@ bool mayFit(const Elevation& elevation, const DrawingScale& scale) {
   return onPaper(highestSeen(whole) - lowestSeen(whole), scale) < elevation.work.height();
 }
 
-FittedWall attemptAt(const Elevation& elevation, const DrawingScale& scale) {
+FittedWall attemptAt(const Elevation& elevation, const DrawingScale& scale, bool bays = true) {
   FittedWall attempt{scale, breaksAt(elevation, scale), {}, false};
   WallView view = elevation.view;
   view.scale = scale;
+  view.bays = bays;
   for (std::size_t i = 1; i < attempt.breaks.size(); ++i) {
     view.from = attempt.breaks[i - 1];
     view.to = attempt.breaks[i];
@@ -78,9 +79,10 @@ std::vector<DrawingScale> inOrder(const Elevation& elevation, double narrowest, 
   return scales;
 }
 
-std::optional<FittedWall> firstThatFits(const Elevation& elevation, const std::vector<DrawingScale>& scales) {
+std::optional<FittedWall> firstThatFits(const Elevation& elevation, const std::vector<DrawingScale>& scales,
+                                        bool bays) {
   for (const DrawingScale& scale : scales) {
-    FittedWall attempt = attemptAt(elevation, scale);
+    FittedWall attempt = attemptAt(elevation, scale, bays);
     if (fits(elevation, attempt)) return attempt;
   }
   return std::nullopt;
@@ -108,9 +110,12 @@ FittedWall withTables(const Elevation& elevation, FittedWall best, const std::ve
 FittedWall bestAttempt(const Elevation& elevation) {
   const UnitSystem units = elevation.view.style.units;
   const auto usual = usualScales(units), small = smallScales(units);
+  // Sheets that cannot be named are worse than bays that are not dimensioned.
   for (const double narrowest : {narrowestNamed() + comfort, narrowestNamed(), 0.0}) {
-    if (auto found = firstThatFits(elevation, inOrder(elevation, narrowest, usual))) {
-      return withTables(elevation, std::move(*found), usual);
+    const std::vector<DrawingScale> scales = inOrder(elevation, narrowest, usual);
+    for (const bool bays : {true, false}) {
+      auto found = firstThatFits(elevation, scales, bays);
+      if (found) return bays ? withTables(elevation, std::move(*found), usual) : std::move(*found);
     }
   }
   for (const DrawingScale& scale : small) {

@@ -62,7 +62,11 @@ void drawOne(Sketch& sketch, const WallView& view, const HeightLabel& row, doubl
   if ((edge - wall) * outward > offWall) line.push_back({wall + outward * offWall, height});
   sketch.polyline(std::move(line), thinLine);
   drawLabel(sketch, label, {off(leader + label.width() / 2), y}, -1);
-  if (row.flange) sketch.marks({flangeRing(*row.flange, {off(leader + label.width() + signGap + flangeReach), y})});
+  if (!row.flange) return;
+  const PaperPoint sign{off(leader + label.width() + signGap + flangeReach), y};
+  sketch.marks({flangeRing(*row.flange, sign)});
+  for (const double side : {-flangeReach, flangeReach})  // no text stands over it
+    sketch.reserve({sign.x + side, sign.y - flangeReach}, {sign.x + side, sign.y + flangeReach});
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/drawing/column_marks.h"
 #include "core/drawing/girt_lines.h"
 #include "core/drawing/hatch.h"
 #include "core/drawing/rib_ends.h"
@@ -89,6 +90,7 @@ std::vector<Entry> entriesOf(const WallView& view, const Shown& shown) {
   if (turns(Girt::Flange::Down)) entries.push_back({flangeDown, view.say("paper.flange.down")});
   if (shown.translucent) entries.push_back({translucentSign, view.say("paper.translucent")});
   if (shown.ribs) entries.push_back({ribEnd, view.say("paper.rib-ends")});
+  if (!view.bays && !columnsSeen(view).empty()) entries.push_back({noSign, view.say("paper.bays-without-room")});
   if (shown.columnsWithoutRoom > 0)
     entries.push_back({noSign, view.say("paper.columns-without-room", {{"count", shown.columnsWithoutRoom}})});
   return entries;

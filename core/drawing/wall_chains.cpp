@@ -76,7 +76,7 @@ int drawWallChains(Sketch& sketch, const WallView& view, double base) {
     }
     y = next;
   }
-  if (bays.size() > 1) {
+  if (bays.size() > 1 && view.bays) {
     const double next = draw(bays);
     drawColumnLines(sketch, view, columns, y + pastChain);
     y = next;

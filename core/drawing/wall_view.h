@@ -23,6 +23,7 @@ struct WallView {
   const std::vector<Profile>* profiles = nullptr;  // the job's; absent: no ribs are shown
   const Words* words = nullptr;
   LengthStyle style;
+  bool bays = true;        // the chain of bays is drawn; without it a picture is lower
   bool topIsEave = false;  // the wall's top comes from the roof: its corners are eaves
   DrawingScale scale;
   Length from, to;  // u; the whole wall, or what stands between two match lines
