@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/drawing/column_marks.h"
+#include "core/drawing/opening_kind.h"
 #include "core/drawing/opening_labels.h"
 #include "core/drawing/shown_length.h"
 
@@ -28,24 +29,6 @@ const char* kindId(PieceKind kind) {
       break;
   }
   return "paper.kind.mixed";
-}
-
-const char* kindId(Opening::Kind kind) {
-  switch (kind) {
-    case Opening::Kind::WalkDoor:
-      return "paper.opening.walk-door";
-    case Opening::Kind::OverheadDoor:
-      return "paper.opening.overhead-door";
-    case Opening::Kind::SlidingDoor:
-      return "paper.opening.sliding-door";
-    case Opening::Kind::Window:
-      return "paper.opening.window";
-    case Opening::Kind::Louvre:
-      return "paper.opening.louvre";
-    case Opening::Kind::Framed:
-      break;
-  }
-  return "paper.opening.framed";
 }
 
 // A mixed piece names what it is made of: "rip, notched".
@@ -93,7 +76,7 @@ std::string fromColumn(const WallView& view, const std::optional<Length>& u) {
 
 void addOpening(PaperTable& table, const WallView& view, const Opening& opening) {
   const CutRegion* cut = cutOf(*view.layout, opening.id);
-  const std::string size = sizeWords(view, opening.id), kind = view.say(kindId(opening.kind));
+  const std::string size = sizeWords(view, opening.id), kind = view.say(openingKindId(opening.kind));
   const CutRegion nowhere;
   const CutRegion& place = cut ? *cut : nowhere;
   const std::string sill = place.reachesFloor ? view.say("paper.floor") : shown(view, place.steelBottom);
