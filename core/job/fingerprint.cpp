@@ -209,8 +209,9 @@ Outcome<std::vector<StatedPart>> changedSince(const Job& job, const Fingerprint&
     const auto wall =
         std::find_if(job.walls.begin(), job.walls.end(), [&](const Wall& w) { return w.letter == printed.of; });
     if (wall == job.walls.end())
-      return Fault{printed.text(),
-                   std::string("the job has no wall ").append(printed.of).append("; the page is of another job, and is to be checked against that one")};
+      return Fault{printed.text(), std::string("the job has no wall ")
+                                       .append(printed.of)
+                                       .append("; the page is of another job, and is to be checked against that one")};
     now = fingerprintOf(job, *wall);
   }
   std::vector<StatedPart> changed;
