@@ -11,34 +11,23 @@
 #include "core/job/file_reading.h"
 #include "core/job/file_writing.h"
 #include "core/job/job_file.h"
+#include "tests/core/temporary_folder.h"
 
 namespace ribwright {
 namespace {
 
 namespace fs = std::filesystem;
 
-// A folder of its own, with a name that is awkward, gone afterwards.
-class Folder {
+// With a name that is awkward.
+class Folder : public TemporaryFolder {
  public:
-  Folder() {
-    std::string name = (fs::temp_directory_path() / "job file é XXXXXX").string();
-    REQUIRE(::mkdtemp(name.data()));
-    path_ = name;
-  }
-  ~Folder() { fs::remove_all(path_); }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-
-  std::string operator/(const std::string& file) const { return path_ + "/" + file; }
+  Folder() : TemporaryFolder("job file é ") {}
   std::vector<std::string> files() const {
     std::vector<std::string> names;
-    for (const auto& file : fs::directory_iterator(path_)) names.push_back(file.path().filename().string());
+    for (const auto& file : fs::directory_iterator(path())) names.push_back(file.path().filename().string());
     std::sort(names.begin(), names.end());
     return names;
   }
-
- private:
-  std::string path_;
 };
 
 std::string textOf(const std::string& path) {

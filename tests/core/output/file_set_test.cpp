@@ -7,6 +7,8 @@
 #include <map>
 #include <sstream>
 
+#include "tests/core/temporary_folder.h"
+
 using namespace ribwright;
 namespace fs = std::filesystem;
 
@@ -14,21 +16,8 @@ namespace {
 
 using Contents = std::map<std::string, std::string>;
 
-// A folder with an awkward name that goes away again.
-class Folder {
- public:
-  Folder() {
-    std::string name = (fs::temp_directory_path() / "rib wright's set, XXXXXX").string();
-    REQUIRE(mkdtemp(name.data()) != nullptr);
-    path_ = name;
-  }
-  ~Folder() { fs::remove_all(path_); }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  const fs::path& path() const { return path_; }
-
- private:
-  fs::path path_;
+struct Folder : TemporaryFolder {
+  Folder() : TemporaryFolder("rib wright's set, ") {}
 };
 
 std::string bytesOf(const fs::path& path) {

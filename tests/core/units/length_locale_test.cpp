@@ -11,6 +11,7 @@
 #include <random>
 #include <sstream>
 
+#include "tests/core/temporary_folder.h"
 #include "tests/core/units/length_samples.h"
 
 namespace ribwright {
@@ -34,31 +35,18 @@ bool canBeMade(const Wanted& wanted) {
   return wanted.source.empty() || std::filesystem::exists("/usr/share/i18n/locales/" + wanted.source);
 }
 
-// Compiled locales of the test alone, in a folder of its own that goes away with it.
-class LocaleFolder {
+// Compiled locales of the test alone.
+class LocaleFolder : public TemporaryFolder {
  public:
-  LocaleFolder() {
-    std::string pattern = (std::filesystem::temp_directory_path() / "locales XXXXXX").string();
-    if (const char* made = mkdtemp(pattern.data())) path_ = made;
-  }
-  ~LocaleFolder() {
-    std::error_code ignored;
-    std::filesystem::remove_all(path_, ignored);
-  }
-  LocaleFolder(const LocaleFolder&) = delete;
-  LocaleFolder& operator=(const LocaleFolder&) = delete;
+  LocaleFolder() : TemporaryFolder("locales ") {}
 
   // False when the system has neither localedef with its sources nor this locale.
   bool make(const Wanted& wanted) const {
     if (wanted.source.empty()) return true;
     std::string command = "localedef --quiet -i ";
-    command.append(wanted.source).append(" -f UTF-8 '").append(path_ / wanted.name).append("' >/dev/null 2>&1");
-    return std::system(command.c_str()) == 0 && std::filesystem::exists(path_ / wanted.name);
+    command.append(wanted.source).append(" -f UTF-8 '").append(*this / wanted.name).append("' >/dev/null 2>&1");
+    return std::system(command.c_str()) == 0 && std::filesystem::exists(*this / wanted.name);
   }
-  const std::filesystem::path& path() const { return path_; }
-
- private:
-  std::filesystem::path path_;
 };
 
 // Everything that is written of some thousand lengths, and whether it was read again.
