@@ -4,6 +4,7 @@
 
 #include "core/checks/job_checks.h"
 #include "core/checks/wall_look.h"
+#include "core/job/by_id.h"
 #include "core/layout/hang_direction.h"
 
 namespace ribwright {
@@ -13,9 +14,7 @@ WallLook::WallLook(const Job& ofJob, const Wall& ofWall, const WallLayout& ofLay
   for (const SheetRun& run : layout.runs) {
     RunLook one;
     one.run = &run;
-    const std::string& id = wall.bands[static_cast<std::size_t>(run.band)].profile;
-    one.profile =
-        &*std::find_if(job.profiles.begin(), job.profiles.end(), [&](const Profile& p) { return p.id == id; });
+    one.profile = byId(job.profiles, wall.bands[static_cast<std::size_t>(run.band)].profile);
     one.section = sectionOf(*one.profile);
     one.frame = {run.left, run.right, layout.direction.hand};
     one.lowest = run.band == 0;

@@ -5,6 +5,7 @@
 #include "core/checks/screw_words.h"
 #include "core/fastening/chosen_pattern.h"
 #include "core/fastening/upright_margin.h"
+#include "core/job/by_id.h"
 
 namespace ribwright {
 namespace {
@@ -195,9 +196,7 @@ void checkFacesStated(const WallLook& look, std::vector<Finding>& findings) {
   if (!look.layout.sheeted || !screwed) return;
   std::vector<std::string> unknown;
   for (const Girt& girt : look.wall.girts) {
-    const bool known = std::any_of(look.job.members.begin(), look.job.members.end(),
-                                   [&](const Member& member) { return member.id == girt.member; });
-    if (!known) unknown.push_back(girt.id);
+    if (!byId(look.job.members, girt.member)) unknown.push_back(girt.id);
   }
   if (!unknown.empty()) {
     findings.push_back(look.finding(Grade::Look, "girt-face-unknown", "",

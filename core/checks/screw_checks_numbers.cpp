@@ -4,6 +4,7 @@
 
 #include "core/checks/job_checks.h"
 #include "core/checks/screw_words.h"
+#include "core/job/by_id.h"
 #include "core/job/pattern_numbers.h"
 
 namespace ribwright {
@@ -21,12 +22,6 @@ void addOnce(std::vector<Item>& items, const Item& item) {
   if (std::find(items.begin(), items.end(), item) == items.end()) items.push_back(item);
 }
 
-template <class Item>
-const Item* withId(const std::vector<Item>& items, const std::string& id) {
-  const auto found = std::find_if(items.begin(), items.end(), [&](const Item& item) { return item.id == id; });
-  return found == items.end() ? nullptr : &*found;
-}
-
 std::vector<PatternUse> usesOf(const Job& job) {
   std::vector<PatternUse> uses;
   for (const ScrewPattern& pattern : job.patterns) {
@@ -34,7 +29,7 @@ std::vector<PatternUse> usesOf(const Job& job) {
     for (const Wall& wall : job.walls) {
       if (wall.cladding != Cladding::Sheeted) continue;
       for (const Band& band : wall.bands) {
-        const Profile* profile = withId(job.profiles, band.profile);
+        const Profile* profile = byId(job.profiles, band.profile);
         if (!profile || (band.pattern.empty() ? wall.pattern : band.pattern) != pattern.id) continue;
         addOnce(use.walls, wall.letter);
         if (pattern.profile.empty() || pattern.profile == profile->id) addOnce(use.profiles, profile);

@@ -4,17 +4,14 @@
 
 #include "core/checks/screw_words.h"
 #include "core/fastening/spacing_limits.h"
+#include "core/job/by_id.h"
 
 namespace ribwright {
 namespace {
 
 const ScrewPattern* patternOf(const WallLook& look, std::size_t run) {
   if (run >= look.holes.patterns.size() || look.holes.patterns[run].otherProfile) return nullptr;
-  const auto& patterns = look.job.patterns;
-  const auto found = std::find_if(patterns.begin(), patterns.end(), [&](const ScrewPattern& pattern) {
-    return pattern.id == look.holes.patterns[run].pattern;
-  });
-  return found == patterns.end() ? nullptr : &*found;
+  return byId(look.job.patterns, look.holes.patterns[run].pattern);
 }
 
 // By how many times a space is wider than its limit.

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/checks/wall_look.h"
+#include "core/job/by_id.h"
 #include "core/layout/girt_row.h"
 
 namespace ribwright {
@@ -58,9 +59,8 @@ void checkBandLimits(const WallLook& look, const std::vector<Length>& rows, std:
 void checkEndLaps(const WallLook& look, std::vector<Finding>& findings) {
   if (look.wall.endLaps.where != EndLaps::Where::AtGirts) return;
   for (const std::string& id : look.wall.endLaps.girts) {
-    const auto girt =
-        std::find_if(look.wall.girts.begin(), look.wall.girts.end(), [&](const Girt& g) { return g.id == id; });
-    const bool whole = girt != look.wall.girts.end() && !girt->from && !girt->to;
+    const Girt* girt = byId(look.wall.girts, id);
+    const bool whole = girt && !girt->from && !girt->to;
     if (!whole) findings.push_back(look.finding(Grade::Stop, "end-lap-off-girt", id, {{"girt", id}}, "UFGS 07413"));
   }
 }

@@ -28,6 +28,4 @@ std::vector<Upright> uprightsAt(const std::vector<Column>& columns, double x);
 // Adds to the extent of a thing what its rings reach.
 Box boxRound(const std::vector<std::vector<PaperPoint>>& rings);
 
-std::vector<PaperPoint> ringOnBoard(const WallView& view, const Ring& ring);
-
 }  // namespace ribwright

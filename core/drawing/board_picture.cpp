@@ -12,35 +12,12 @@ namespace {
 constexpr double groundReach = 600;  // the concrete's line goes on beyond the corners
 constexpr double jointReach = 150;
 
-WallView wholeWall(const Job& job, const Plan& plan, std::size_t wall, const Words& words) {
-  WallView view;
-  view.wall = &job.walls.at(wall);
-  view.layout = &plan.walls.at(wall)->layout;
-  view.holes = &plan.walls.at(wall)->holes;
-  view.profiles = &job.profiles;
-  view.words = &words;
-  view.style = {job.units, job.decimalSign};
-  view.topIsEave = view.wall->top.empty() && job.building.roof.kind != Roof::Kind::None;
-  view.scale = {1};
-  view.to = view.layout->face.width;
-  return view;
-}
-
 const char* noteId(const WallView& view) {
   if (view.wall->cladding == Cladding::Open) return "board.open";
   if (view.wall->cladding == Cladding::ByOthers) return "board.by-others";
   if (view.layout->face.top.vertices().empty()) return "board.not-laid-out";
   if (!view.layout->sheeted) return "board.no-profile";
   return view.wall->girts.empty() && view.holes->holes.empty() ? "board.no-girts" : nullptr;
-}
-
-std::vector<PaperPoint> along(const WallView& view, const HeightLine& line) {
-  std::vector<PaperPoint> points{view.at(view.from, line.heightAt(view.from, Beside::Right))};
-  for (const FaceVertex& vertex : line.vertices()) {
-    if (vertex.u > view.from && vertex.u < view.to) points.push_back(view.at(vertex.u, vertex.z));
-  }
-  points.push_back(view.at(view.to, line.heightAt(view.to, Beside::Left)));
-  return points;
 }
 
 void gather(const std::vector<PaperPoint>& points, std::vector<BoardLine>& to) {
@@ -54,12 +31,12 @@ Box faceBox(const WallView& view) { return {0, view.y(highestSeen(view)), view.x
 void addFace(BoardPicture& picture, const WallView& view) {
   const WallFace& face = view.layout->face;
   std::vector<BoardLine> ground, outline, joints;
-  auto concrete = along(view, face.concrete);
+  auto concrete = pointsOf(view, face.concrete);
   concrete.insert(concrete.begin(), {concrete.front().x - groundReach, concrete.front().y});
   concrete.push_back({concrete.back().x + groundReach, concrete.back().y});
   gather(concrete, ground);
-  auto ring = along(view, face.top);
-  const auto bottom = along(view, face.bottom);
+  auto ring = pointsOf(view, face.top);
+  const auto bottom = pointsOf(view, face.bottom);
   ring.insert(ring.end(), bottom.rbegin(), bottom.rend());
   ring.push_back(ring.front());
   gather(ring, outline);
@@ -79,11 +56,11 @@ void addFace(BoardPicture& picture, const WallView& view) {
 }
 
 BoardPicture boardPicture(const Job& job, const Plan& plan, std::size_t wall, const Words& words) {
-  const WallView view = wholeWall(job, plan, wall, words);
+  WallView view = wholeWall(job, plan, wall, words);
+  view.scale = {1};  // the face itself
   BoardPicture picture;
   picture.letter = view.wall->letter;
-  picture.title = view.say(view.wall->name.empty() ? "paper.wall" : "paper.wall.named",
-                           {{"letter", view.wall->letter}, {"name", view.wall->name}});
+  picture.title = wallTitle(*view.wall, words);
   picture.style = view.style;
   if (const char* id = noteId(view)) picture.note = view.say(id);
   if (view.layout->face.top.vertices().empty()) return picture;

@@ -47,14 +47,6 @@ RibLines ribLines(const Profile& profile) {
   return lines;
 }
 
-const Profile* profileOf(const WallView& view, const Piece& piece) {
-  const SheetRun& run = view.layout->runs.at(static_cast<std::size_t>(piece.run));
-  const Band& band = view.wall->bands.at(static_cast<std::size_t>(run.band));
-  const auto found = std::find_if(view.profiles->begin(), view.profiles->end(),
-                                  [&](const Profile& profile) { return profile.id == band.profile; });
-  return found == view.profiles->end() ? nullptr : &*found;
-}
-
 class RibGatherer {
  public:
   RibGatherer(const WallView& view, const Piece& piece) : view_(view), columns_(seenColumns(view, piece)) {

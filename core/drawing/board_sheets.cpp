@@ -77,7 +77,7 @@ void addSheets(BoardPicture& picture, const WallView& view) {
     const Box whole{view.x(piece.left), view.y(piece.top), view.x(piece.right), box.bottom};
     std::vector<std::vector<PaperPoint>> rings;
     for (const Ring& ring : piece.rings) {
-      const std::vector<PaperPoint> points = ringOnBoard(view, ring);
+      const std::vector<PaperPoint> points = pointsOf(view, ring);
       gatherEdges(points, box, lines.edges, true, true);
       gatherCovered(lines, points, whole, box);
       auto inside = ringWithin(points, box);
@@ -91,12 +91,6 @@ void addSheets(BoardPicture& picture, const WallView& view) {
   picture.areas.push_back({AlongWall(std::move(opaque)), BoardTone::Sheet});
   picture.areas.push_back({AlongWall(std::move(translucent)), BoardTone::Translucent});
   addLayers(picture, std::move(lines));
-}
-
-std::vector<PaperPoint> ringOnBoard(const WallView& view, const Ring& ring) {
-  std::vector<PaperPoint> points;
-  for (const FaceVertex& vertex : ring) points.push_back(view.at(vertex.u, vertex.z));
-  return points;
 }
 
 Box boxRound(const std::vector<std::vector<PaperPoint>>& rings) {

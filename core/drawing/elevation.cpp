@@ -109,37 +109,21 @@ std::vector<BarePage> barePages(const Elevation& elevation) {
   return pages;
 }
 
-bool topIsEave(const Job& job, const Wall& wall) {
-  return wall.top.empty() && job.building.roof.kind != Roof::Kind::None;
-}
-
 Elevation elevationOf(const Job& job, const Plan& plan, std::size_t wall, const PageFrame& frame) {
   Elevation elevation;
   elevation.frame = frame;
   elevation.work = workArea(elevation.frame);
-  WallView& view = elevation.view;
-  view.wall = &job.walls[wall];
-  view.layout = &plan.walls[wall]->layout;
-  view.holes = &plan.walls[wall]->holes;
-  view.profiles = &job.profiles;
-  view.words = elevation.frame.words;
-  view.style = {job.units, job.decimalSign};
-  view.topIsEave = topIsEave(job, *view.wall);
-  view.to = view.layout->face.width;
+  elevation.view = wholeWall(job, plan, wall, *frame.words);
+  const WallView& view = elevation.view;
   const auto& codes = plan.order.codes;
   elevation.tables = {openingTable(view),
                       markTable(view, wall < codes.size() ? codes[wall] : std::vector<std::string>{})};
   return elevation;
 }
 
-std::string wallTitle(const WallView& view) {
-  const char* id = view.wall->name.empty() ? "paper.wall" : "paper.wall.named";
-  return view.say(id, {{"letter", view.wall->letter}, {"name", view.wall->name}});
-}
-
 Page framed(const Elevation& elevation, const std::string& fingerprint, BarePage bare, int number, int count) {
   const WallView& view = elevation.view;
-  const PageTitle title{wallTitle(view), bare.subject, number, count, bare.scale, fingerprint};
+  const PageTitle title{wallTitle(*view.wall, *view.words), bare.subject, number, count, bare.scale, fingerprint};
   drawFrame(bare.sketch, elevation.frame, title);
   const std::string page = view.say("paper.page", {{"page", number}, {"pages", count}});
   return {elevation.frame.paper, view.wall->letter, title.wall + ", " + title.subject + ", " + page,

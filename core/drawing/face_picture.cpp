@@ -17,12 +17,6 @@ void drawWithin(Sketch& sketch, const PaperPoint& a, const PaperPoint& b, const 
   if (const auto line = lineWithin(a, b, box)) sketch.line(line->first, line->second, thinLine, Dash::Solid, part);
 }
 
-std::vector<PaperPoint> onPaper(const WallView& view, const Ring& ring) {
-  std::vector<PaperPoint> points;
-  for (const FaceVertex& vertex : ring) points.push_back(view.at(vertex.u, vertex.z));
-  return points;
-}
-
 void drawPiece(Sketch& sketch, const WallView& view, const Piece& piece) {
   const SeenPart seen = seenPart(view, piece);
   if (seen.empty()) return;
@@ -30,33 +24,23 @@ void drawPiece(Sketch& sketch, const WallView& view, const Piece& piece) {
   const PartIndex part = sketch.part(Part::Kind::Piece, view.layout->letter, piece.mark);
   Fill fill{{}, Ink::White, part};
   for (const Ring& ring : piece.rings) {
-    auto points = ringWithin(onPaper(view, ring), box);
+    auto points = ringWithin(pointsOf(view, ring), box);
     if (points.size() >= 3) fill.rings.push_back(std::move(points));
   }
   if (!fill.rings.empty()) sketch.drawing.items.emplace_back(std::move(fill));
   for (const Ring& ring : piece.rings) {
-    const std::vector<PaperPoint> points = onPaper(view, ring);
+    const std::vector<PaperPoint> points = pointsOf(view, ring);
     for (std::size_t i = 0; i < points.size(); ++i) {
       drawWithin(sketch, points[i], points[(i + 1) % points.size()], box, part);
     }
   }
 }
 
-// A height line from the view's left limit to its right one, steps and all.
-std::vector<PaperPoint> along(const WallView& view, const HeightLine& line) {
-  std::vector<PaperPoint> points{view.at(view.from, line.heightAt(view.from, Beside::Right))};
-  for (const FaceVertex& vertex : line.vertices()) {
-    if (vertex.u > view.from && vertex.u < view.to) points.push_back(view.at(vertex.u, vertex.z));
-  }
-  points.push_back(view.at(view.to, line.heightAt(view.to, Beside::Left)));
-  return points;
-}
-
 void drawOutline(Sketch& sketch, const WallView& view) {
   const WallFace& face = view.layout->face;
   const PartIndex part = sketch.part(Part::Kind::Face, view.layout->letter, "");
   const Dash dash = view.layout->sheeted ? Dash::Solid : Dash::Dashed;
-  const auto top = along(view, face.top), bottom = along(view, face.bottom);
+  const auto top = pointsOf(view, face.top), bottom = pointsOf(view, face.bottom);
   sketch.polyline(top, outlineLine, dash, part);
   sketch.polyline(bottom, outlineLine, dash, part);
   if (view.hasLeftCorner()) sketch.line(bottom.front(), top.front(), outlineLine, dash, part);
@@ -64,7 +48,7 @@ void drawOutline(Sketch& sketch, const WallView& view) {
 }
 
 void drawConcrete(Sketch& sketch, const WallView& view) {
-  auto points = along(view, view.layout->face.concrete);
+  auto points = pointsOf(view, view.layout->face.concrete);
   if (view.hasLeftCorner()) points.insert(points.begin(), {points.front().x - groundReach, points.front().y});
   if (view.hasRightCorner()) points.push_back({points.back().x + groundReach, points.back().y});
   sketch.polyline(points, thinLine, Dash::Dashed);

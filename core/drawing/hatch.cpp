@@ -61,11 +61,7 @@ bool drawTranslucent(Sketch& sketch, const WallView& view) {
     if (!run.modules[static_cast<std::size_t>(piece.module)].translucent || seen.empty()) continue;
     const Box box{view.x(seen.left), view.y(seen.top), view.x(seen.right), view.y(piece.bottom)};
     std::vector<std::vector<PaperPoint>> rings;
-    for (const Ring& ring : piece.rings) {
-      std::vector<PaperPoint> points;
-      for (const FaceVertex& vertex : ring) points.push_back(view.at(vertex.u, vertex.z));
-      rings.push_back(ringWithin(std::move(points), box));
-    }
+    for (const Ring& ring : piece.rings) rings.push_back(ringWithin(pointsOf(view, ring), box));
     const PartIndex part = sketch.part(Part::Kind::Piece, view.layout->letter, piece.mark);
     for (const auto& [from, to] : hatchLines(rings, apartOnPaper)) {
       for (const auto& [a, b] : sketch.clearParts(from, to, roundText)) {

@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "core/drawing/particular_list.h"
+#include "core/drawing/wall_view.h"
 
 namespace ribwright {
 
@@ -108,8 +109,7 @@ std::vector<Particular> particularsOf(const Job& job, const Plan& plan, const Pa
 
 std::string titleOf(const Job& job, const Part& part, const Words& words) {
   const auto wall = wallIndex(job, part.wall);
-  if (part.kind == Part::Kind::Face && wall && !job.walls[*wall].name.empty())
-    return words.say("paper.wall.named", {{"letter", part.wall}, {"name", job.walls[*wall].name}}, {});
+  if (part.kind == Part::Kind::Face && wall) return wallTitle(job.walls[*wall], words);
   return words.say(titleId(part.kind), {{"letter", part.wall}, {"id", part.id}}, {});
 }
 

@@ -1,18 +1,12 @@
 // Of openings and penetrations.
-#include <algorithm>
 
 #include "core/drawing/opening_kind.h"
 #include "core/drawing/particular_list.h"
+#include "core/job/by_id.h"
 
 namespace ribwright {
 
 namespace {
-
-const CutRegion* cutOf(const ParticularList& list, const std::string& id) {
-  const auto& cuts = list.layout().cuts;
-  const auto found = std::find_if(cuts.begin(), cuts.end(), [&](const CutRegion& cut) { return cut.id == id; });
-  return found == cuts.end() ? nullptr : &*found;
-}
 
 void addSize(ParticularList& list, Length width, Length height) {
   list.add("part.size", list.say("part.times", {{"width", list.text(width)}, {"height", list.text(height)}}));
@@ -37,7 +31,7 @@ void addCut(ParticularList& list, const CutRegion& cut) {
 }  // namespace
 
 void addOpening(ParticularList& list, const Opening& opening) {
-  const CutRegion* cut = cutOf(list, opening.id);
+  const CutRegion* cut = byId(list.layout().cuts, opening.id);
   list.add("part.kind", list.say(openingKindId(opening.kind)));
   addSize(list, opening.width, opening.height);
   if (!cut || !cut->steelLeft) return list.add("part.from-left", list.say("paper.unknown"));
@@ -50,7 +44,7 @@ void addOpening(ParticularList& list, const Opening& opening) {
 }
 
 void addPenetration(ParticularList& list, const Penetration& penetration) {
-  const CutRegion* cut = cutOf(list, penetration.id);
+  const CutRegion* cut = byId(list.layout().cuts, penetration.id);
   const bool round = penetration.shape == Penetration::Shape::Round;
   list.add("part.kind", list.say("part.penetration"));
   if (round) list.add("part.diameter", penetration.width);

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/drawing/particular_list.h"
+#include "core/job/by_id.h"
 
 namespace ribwright {
 
@@ -120,9 +121,8 @@ std::string hangWords(const ParticularList& list) {
 void addProfiles(ParticularList& list) {
   std::vector<std::string> names;
   for (const Band& band : list.wall.bands) {
-    const auto profile = std::find_if(list.job.profiles.begin(), list.job.profiles.end(),
-                                      [&](const Profile& p) { return p.id == band.profile; });
-    if (profile == list.job.profiles.end()) continue;
+    const Profile* profile = byId(list.job.profiles, band.profile);
+    if (!profile) continue;
     std::string name = profile->name.empty() ? profile->id : profile->name;
     if (!band.colour.empty()) name.append(", ").append(band.colour);
     names.push_back(std::move(name));

@@ -13,15 +13,6 @@ constexpr double offSheet = 0.75;                // from the sheet's end, clear 
 constexpr Length hair = Length::millimetres(1);  // an end nearer to the face's than this is at it
 constexpr double nearestOnPaper = 1.5;           // ribs nearer to one another than this are not drawn
 
-const Profile* profileOf(const WallView& view, const Piece& piece) {
-  if (!view.profiles) return nullptr;
-  const auto run = static_cast<std::size_t>(piece.run);
-  const Band& band = view.wall->bands.at(static_cast<std::size_t>(view.layout->runs[run].band));
-  const auto found = std::find_if(view.profiles->begin(), view.profiles->end(),
-                                  [&](const Profile& profile) { return profile.id == band.profile; });
-  return found == view.profiles->end() ? nullptr : &*found;
-}
-
 // Middles of its crowns from the module line, 0 <= x < cover, rising.
 std::vector<Length> ribsOf(const Profile& profile) {
   std::vector<Length> ribs;

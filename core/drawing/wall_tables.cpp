@@ -1,11 +1,10 @@
 #include "core/drawing/wall_tables.h"
 
-#include <algorithm>
-
 #include "core/drawing/column_marks.h"
 #include "core/drawing/opening_kind.h"
 #include "core/drawing/opening_labels.h"
 #include "core/drawing/shown_length.h"
+#include "core/job/by_id.h"
 
 namespace ribwright {
 
@@ -53,12 +52,6 @@ std::string kindWords(const WallView& view, const Piece& piece) {
   return words;
 }
 
-const CutRegion* cutOf(const WallLayout& layout, const std::string& id) {
-  const auto found =
-      std::find_if(layout.cuts.begin(), layout.cuts.end(), [&](const CutRegion& cut) { return cut.id == id; });
-  return found == layout.cuts.end() ? nullptr : &*found;
-}
-
 std::string shown(const WallView& view, const std::optional<Length>& length) {
   return length ? dimensionText(*length, view.style) : view.say("paper.unknown");
 }
@@ -75,7 +68,7 @@ std::string fromColumn(const WallView& view, const std::optional<Length>& u) {
 }
 
 void addOpening(PaperTable& table, const WallView& view, const Opening& opening) {
-  const CutRegion* cut = cutOf(*view.layout, opening.id);
+  const CutRegion* cut = byId(view.layout->cuts, opening.id);
   const std::string size = sizeWords(view, opening.id), kind = view.say(openingKindId(opening.kind));
   const CutRegion nowhere;
   const CutRegion& place = cut ? *cut : nowhere;
@@ -86,7 +79,7 @@ void addOpening(PaperTable& table, const WallView& view, const Opening& opening)
 
 // A pipe is found by its centre.
 void addPenetration(PaperTable& table, const WallView& view, const Penetration& hole) {
-  const CutRegion* cut = cutOf(*view.layout, hole.id);
+  const CutRegion* cut = byId(view.layout->cuts, hole.id);
   const auto centre = [](const std::optional<Length>& a, const std::optional<Length>& b) {
     return a && b ? std::optional(half(*a + *b)) : std::nullopt;
   };

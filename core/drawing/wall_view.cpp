@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/job/by_id.h"
+
 namespace ribwright {
 
 namespace {
@@ -24,6 +26,45 @@ const Piece* upperTier(const WallLayout& layout, const Piece& piece) {
 }
 
 }  // namespace
+
+WallView wholeWall(const Job& job, const Plan& plan, std::size_t wall, const Words& words) {
+  WallView view;
+  view.wall = &job.walls.at(wall);
+  view.layout = &plan.walls.at(wall)->layout;
+  view.holes = &plan.walls.at(wall)->holes;
+  view.profiles = &job.profiles;
+  view.words = &words;
+  view.style = {job.units, job.decimalSign};
+  view.topIsEave = view.wall->top.empty() && job.building.roof.kind != Roof::Kind::None;
+  view.to = view.layout->face.width;
+  return view;
+}
+
+std::string wallTitle(const Wall& wall, const Words& words) {
+  const char* id = wall.name.empty() ? "paper.wall" : "paper.wall.named";
+  return words.say(id, {{"letter", wall.letter}, {"name", wall.name}}, {});
+}
+
+const Profile* profileOf(const WallView& view, const Piece& piece) {
+  if (!view.profiles) return nullptr;
+  const SheetRun& run = view.layout->runs.at(static_cast<std::size_t>(piece.run));
+  return byId(*view.profiles, view.wall->bands.at(static_cast<std::size_t>(run.band)).profile);
+}
+
+std::vector<PaperPoint> pointsOf(const WallView& view, const HeightLine& line) {
+  std::vector<PaperPoint> points{view.at(view.from, line.heightAt(view.from, Beside::Right))};
+  for (const FaceVertex& vertex : line.vertices()) {
+    if (vertex.u > view.from && vertex.u < view.to) points.push_back(view.at(vertex.u, vertex.z));
+  }
+  points.push_back(view.at(view.to, line.heightAt(view.to, Beside::Left)));
+  return points;
+}
+
+std::vector<PaperPoint> pointsOf(const WallView& view, const Ring& ring) {
+  std::vector<PaperPoint> points;
+  for (const FaceVertex& vertex : ring) points.push_back(view.at(vertex.u, vertex.z));
+  return points;
+}
 
 SeenPart seenPart(const WallView& view, const Piece& piece) {
   SeenPart seen{piece.left, piece.right, piece.top};

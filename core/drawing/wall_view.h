@@ -12,6 +12,7 @@
 #include "core/fastening/holes.h"
 #include "core/job/job.h"
 #include "core/layout/wall_layout.h"
+#include "core/plan/plan.h"
 #include "core/words/words.h"
 
 namespace ribwright {
@@ -37,6 +38,19 @@ struct WallView {
   std::string say(std::string_view id, const WordValues& values = {}) const { return words->say(id, values, style); }
   bool shows(Length u) const { return u >= from && u <= to; }
 };
+
+// The whole of a wall, without a scale. `plan` must be of `job`; it, the job and the words must outlive the view.
+WallView wholeWall(const Job& job, const Plan& plan, std::size_t wall, const Words& words);
+
+// "Wall A, front".
+std::string wallTitle(const Wall& wall, const Words& words);
+
+// The profile of a piece's band; null where the view has none.
+const Profile* profileOf(const WallView& view, const Piece& piece);
+
+// A height line from the view's left limit to its right one, steps and all.
+std::vector<PaperPoint> pointsOf(const WallView& view, const HeightLine& line);
+std::vector<PaperPoint> pointsOf(const WallView& view, const Ring& ring);
 
 // What of a piece is seen from outside: not what the next sheet or an upper one lies over, nor what is on another page.
 struct SeenPart {

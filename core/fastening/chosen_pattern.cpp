@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/job/by_id.h"
+
 namespace ribwright {
 namespace {
 
@@ -10,10 +12,8 @@ constexpr SupportKind patternKinds[kHoleKinds] = {SupportKind::Base, SupportKind
                                                   SupportKind::Sill, SupportKind::Jamb,   SupportKind::Jamb};
 
 std::int32_t screwOf(const Job& job, const std::string& id) {
-  for (std::size_t i = 0; i < job.screws.size(); ++i) {
-    if (job.screws[i].id == id) return static_cast<std::int32_t>(i);
-  }
-  return -1;
+  const Screw* screw = byId(job.screws, id);
+  return screw ? static_cast<std::int32_t>(screw - job.screws.data()) : -1;
 }
 
 const PatternRow* rowOf(const ScrewPattern& pattern, SupportKind kind, Zone zone) {
@@ -49,13 +49,12 @@ ChosenPattern chosenPattern(const Job& job, const Wall& wall, const SheetRun& ru
   ChosenPattern chosen;
   const std::string& ofBand = wall.bands[static_cast<std::size_t>(run.band)].pattern;
   const std::string& id = ofBand.empty() ? wall.pattern : ofBand;
-  const auto pattern =
-      std::find_if(job.patterns.begin(), job.patterns.end(), [&](const ScrewPattern& p) { return p.id == id; });
-  if (id.empty() || pattern == job.patterns.end()) return chosen;
+  const ScrewPattern* pattern = byId(job.patterns, id);
+  if (id.empty() || !pattern) return chosen;
   chosen.stated.pattern = id;
   chosen.stated.otherProfile = !pattern->profile.empty() && pattern->profile != profile.id;
   if (chosen.stated.otherProfile) return chosen;
-  chosen.pattern = &*pattern;
+  chosen.pattern = pattern;
   for (std::size_t k = 0; k < kHoleKinds; ++k) {
     const auto kind = static_cast<HoleKind>(k);
     if (kind == HoleKind::Stitch) {

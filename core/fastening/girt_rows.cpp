@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/job/by_id.h"
 #include "core/layout/girt_row.h"
 
 namespace ribwright {
@@ -21,8 +22,7 @@ std::vector<StandingGirt> standing(const Wall& wall, const std::vector<Member>& 
     const Length from = std::max(girt.from.value_or(Length()), Length());
     const Length to = std::min(girt.to.value_or(width), width);
     if (from >= to) continue;
-    const bool known =
-        std::any_of(members.begin(), members.end(), [&](const Member& m) { return m.id == girt.member; });
+    const bool known = byId(members, girt.member) != nullptr;
     all.push_back({static_cast<std::int32_t>(i), girtFace(girt, members), from, to, known});
   }
   return all;

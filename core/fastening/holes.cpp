@@ -4,13 +4,13 @@
 
 #include "core/fastening/corner_zone.h"
 #include "core/fastening/run_screws.h"
+#include "core/job/by_id.h"
 
 namespace ribwright {
 namespace {
 
 const Profile& profileOf(const Job& job, const Wall& wall, const SheetRun& run) {
-  const std::string& id = wall.bands[static_cast<std::size_t>(run.band)].profile;
-  return *std::find_if(job.profiles.begin(), job.profiles.end(), [&](const Profile& p) { return p.id == id; });
+  return *byId(job.profiles, wall.bands[static_cast<std::size_t>(run.band)].profile);
 }
 
 // By owning piece, then rising, then along the hanging direction.

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "core/fastening/girt_rows.h"
+#include "core/job/by_id.h"
+#include "core/layout/girt_row.h"
 
 namespace ribwright {
 namespace {
@@ -69,12 +71,10 @@ struct FrameFlange {
 };
 
 FrameFlange flangeOf(const FrameSteel& frame, const std::vector<Member>& members) {
-  const auto member =
-      std::find_if(members.begin(), members.end(), [&](const Member& m) { return m.id == frame.member; });
-  if (member == members.end()) return {frame.face, frame.bend, Length()};
-  const Length bend = member->bendRadius + member->thickness;
-  const bool turned = member->shape == Member::Shape::Hat || member->lip > Length();
-  return {member->flange, member->shape == Member::Shape::WideFlange ? Length() : bend, turned ? bend : Length()};
+  const Member* member = byId(members, frame.member);
+  if (!member) return {frame.face, frame.bend, Length()};
+  const FlangeBends lost = bendsOf(*member);
+  return {member->flange, lost.heel, lost.edge};
 }
 
 SupportRow frameRow(const CutRegion& cut, const FrameFlange& flange, SupportKind kind) {
@@ -155,9 +155,7 @@ void append(WallSupports& supports, SupportRow row) {
   if (!row.stretches.empty()) supports.rows.push_back(std::move(row));
 }
 
-const Opening& openingOf(const Wall& wall, const CutRegion& cut) {
-  return *std::find_if(wall.openings.begin(), wall.openings.end(), [&](const Opening& o) { return o.id == cut.id; });
-}
+const Opening& openingOf(const Wall& wall, const CutRegion& cut) { return *byId(wall.openings, cut.id); }
 
 }  // namespace
 

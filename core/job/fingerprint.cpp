@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdint>
 
+#include "core/job/by_id.h"
 #include "core/job/digest.h"
 #include "core/job/job_file.h"
 
@@ -206,9 +207,8 @@ Outcome<std::vector<StatedPart>> changedSince(const Job& job, const Fingerprint&
   if (printed.of.empty()) {
     now = fingerprintOf(job);
   } else {
-    const auto wall =
-        std::find_if(job.walls.begin(), job.walls.end(), [&](const Wall& w) { return w.letter == printed.of; });
-    if (wall == job.walls.end())
+    const Wall* wall = byLetter(job.walls, printed.of);
+    if (!wall)
       return Fault{printed.text(), std::string("the job has no wall ")
                                        .append(printed.of)
                                        .append("; the page is of another job, and is to be checked against that one")};

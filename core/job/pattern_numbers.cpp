@@ -4,6 +4,7 @@
 #include <map>
 #include <utility>
 
+#include "core/job/by_id.h"
 #include "core/job/digest.h"
 #include "core/job/job_file_joined.h"
 
@@ -20,8 +21,8 @@ int place(E chosen) {
 
 // A screw that nobody holds has no sizes, and so its own mark.
 std::string sizes(const std::string& id, const std::vector<Screw>& screws) {
-  const auto screw = std::find_if(screws.begin(), screws.end(), [&](const Screw& s) { return s.id == id; });
-  if (screw == screws.end()) return "none";
+  const Screw* screw = byId(screws, id);
+  if (!screw) return "none";
   return joined(number(screw->diameter), " ", number(screw->washer), " ", number(screw->length), " ",
                 number(screw->pilot));
 }

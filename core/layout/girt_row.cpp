@@ -1,6 +1,6 @@
 #include "core/layout/girt_row.h"
 
-#include <algorithm>
+#include "core/job/by_id.h"
 
 namespace ribwright {
 
@@ -24,14 +24,16 @@ Length flangeBottom(const Girt& girt, Length flange) {
 
 }  // namespace
 
+FlangeBends bendsOf(const Member& member) {
+  const Length bend = member.bendRadius + member.thickness;
+  const bool turned = member.shape == Member::Shape::Hat || member.lip > Length();
+  return {member.shape == Member::Shape::WideFlange ? Length() : bend, turned ? bend : Length()};
+}
+
 ScrewFace girtFace(const Girt& girt, const std::vector<Member>& members) {
-  const auto member =
-      std::find_if(members.begin(), members.end(), [&](const Member& m) { return m.id == girt.member; });
-  if (member == members.end()) return {girt.height, girt.height, girt.height};
-  const Length bend = member->bendRadius + member->thickness;
-  const bool hat = member->shape == Member::Shape::Hat;
-  const Length heel = member->shape == Member::Shape::WideFlange ? Length() : bend;
-  const Length edge = hat || member->lip > Length() ? bend : Length();
+  const Member* member = byId(members, girt.member);
+  if (!member) return {girt.height, girt.height, girt.height};
+  const auto [heel, edge] = bendsOf(*member);
   const Length bottom = flangeBottom(girt, member->flange), top = bottom + member->flange;
   const bool up = girt.flange == Girt::Flange::Up;  // then the heel is at the bottom
   ScrewFace face;

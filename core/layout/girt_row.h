@@ -11,6 +11,12 @@
 
 namespace ribwright {
 
+// What bends take of a flange that bears on the sheet: at its heel, and at its other edge where a lip or web turns.
+struct FlangeBends {
+  Length heel, edge;
+};
+FlangeBends bendsOf(const Member& member);
+
 struct ScrewFace {
   Length low, high, row;  // z
 };

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "core/job/by_id.h"
 #include "core/layout/cut_regions.h"
 #include "core/layout/hang_direction.h"
 #include "core/layout/start_search.h"
@@ -28,12 +29,6 @@ struct Work {
   WallLayout& layout;
   int nextNumber = 1;
 
-  const Profile* profileOf(const Band& band) const {
-    const auto found =
-        std::find_if(job.profiles.begin(), job.profiles.end(), [&](const Profile& p) { return p.id == band.profile; });
-    return found == job.profiles.end() ? nullptr : &*found;
-  }
-
   void layOut(const HangingFrame& frame, int band) {
     const Band& stated = wall.bands[static_cast<std::size_t>(band)];
     RunTask task;
@@ -41,7 +36,7 @@ struct Work {
     task.wall = &wall;
     task.face = &layout.face;
     task.cuts = &layout.cuts;
-    task.profile = profileOf(stated);
+    task.profile = byId(job.profiles, stated.profile);
     task.band = band;
     task.frame = frame;
     const Length reachLeft = frame.left == Length() ? wall.reachLeft : Length();
@@ -109,7 +104,7 @@ Outcome<WallLayout> layOutWall(const Job& job, const Wall& wall) {
   if (!layout.sheeted) return layout;
   Work work{job, wall, layout};
   for (const Band& band : wall.bands) {
-    if (!work.profileOf(band)) {
+    if (!byId(job.profiles, band.profile)) {
       return Fault{"walls." + wall.letter + ".bands",
                    "\"" + band.profile + "\" is no profile of this job; copy it into the job"};
     }

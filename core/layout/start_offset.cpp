@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/job/by_id.h"
+
 namespace ribwright {
 
 namespace {
@@ -14,9 +16,8 @@ Length beyondJamb(const CutRegion& cut, bool jambNearStart, const Profile& profi
 }
 
 std::optional<Length> atJamb(const Start& start, const Profile& profile, const StartPlace& place) {
-  const auto cut =
-      std::find_if(place.cuts.begin(), place.cuts.end(), [&](const CutRegion& c) { return c.id == start.opening; });
-  if (cut == place.cuts.end()) return std::nullopt;
+  const CutRegion* cut = byId(place.cuts, start.opening);
+  if (!cut) return std::nullopt;
   const bool leftJamb = start.side == Start::Side::Left;
   const bool nearStart = leftJamb == (place.frame.hand == Hand::LeftToRight);
   return rest(beyondJamb(*cut, nearStart, profile, place.frame), profile.cover);

@@ -1,10 +1,10 @@
 #include "core/takeoff/sheet_order.h"
 
-#include <algorithm>
 #include <map>
 #include <stdexcept>
 #include <tuple>
 
+#include "core/job/by_id.h"
 #include "core/job/section.h"
 #include "core/job/sheet_weight.h"
 #include "core/takeoff/cut_shape.h"
@@ -41,16 +41,14 @@ struct Place {
 };
 
 const Wall& wallOf(const Job& job, const WallLayout& layout) {
-  const auto wall =
-      std::find_if(job.walls.begin(), job.walls.end(), [&](const Wall& w) { return w.letter == layout.letter; });
-  if (wall == job.walls.end()) throw std::invalid_argument("sheet order: no wall " + layout.letter);
+  const Wall* wall = byLetter(job.walls, layout.letter);
+  if (!wall) throw std::invalid_argument("sheet order: no wall " + layout.letter);
   return *wall;
 }
 
 const Profile& profileOf(const Job& job, const std::string& id) {
-  const auto profile =
-      std::find_if(job.profiles.begin(), job.profiles.end(), [&](const Profile& p) { return p.id == id; });
-  if (profile == job.profiles.end()) throw std::invalid_argument("sheet order: no profile " + id);
+  const Profile* profile = byId(job.profiles, id);
+  if (!profile) throw std::invalid_argument("sheet order: no profile " + id);
   return *profile;
 }
 

@@ -1,10 +1,10 @@
 #include "ui/panels/part_rows.h"
 
 #include <QCoreApplication>
-#include <algorithm>
 
 #include "core/drawing/opening_kind.h"
 #include "core/drawing/shown_length.h"
+#include "core/job/by_id.h"
 
 namespace ribwright {
 
@@ -27,9 +27,7 @@ QString kindText(const Piece& piece) {
 }
 
 const CutRegion* cutOf(const Session& session, const std::string& id) {
-  const auto& cuts = session.chosenPlan().layout.cuts;
-  const auto found = std::find_if(cuts.begin(), cuts.end(), [&](const CutRegion& cut) { return cut.id == id; });
-  return found == cuts.end() ? nullptr : &*found;
+  return byId(session.chosenPlan().layout.cuts, id);
 }
 
 // From the left corner to the steel; "?" where it could not be placed.
