@@ -112,7 +112,7 @@ void BoardTest::zoomingKeepsThePointUnderTheCursor() {
   Shown it("gable-workshop", 1);
   const QPointF cursor(417, 233);
   for (const int turned : {120, 120, 360, -240, 60}) {
-    const QPointF before = it.board.onWall(cursor);
+    const QPointF before = it.board.onShown(cursor);
     const double zoom = it.board.zoom();
     wheel(it.board, cursor, turned);
     QVERIFY(std::abs(it.board.zoom() / zoom - std::pow(1.25, turned / 120.0)) < 1e-9);

@@ -70,13 +70,13 @@ void PrintedPagesTest::pagesAreMadeWhenTheyAreSeen() {
 
 void PrintedPagesTest::zoomKeepsWhatLiesUnderTheCursor() {
   const QPointF cursor(pages()->width() * 0.3, pages()->height() * 0.6);
-  const QPointF before = pages()->onPaper(cursor);
+  const QPointF before = pages()->onShown(cursor);
   const double zoom = pages()->zoom();
   for (const int turned : {120, 240, -60}) {
     QWheelEvent event(cursor, pages()->mapToGlobal(cursor), {}, {0, turned}, Qt::NoButton, Qt::NoModifier,
                       Qt::NoScrollPhase, false);
     QApplication::sendEvent(pages(), &event);
-    QVERIFY(QLineF(pages()->onPaper(cursor), before).length() < 1e-9);
+    QVERIFY(QLineF(pages()->onShown(cursor), before).length() < 1e-9);
   }
   QVERIFY(pages()->zoom() > zoom * 1.5);
 }

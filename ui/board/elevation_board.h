@@ -1,16 +1,15 @@
-// The pages of the chosen wall, as they will be printed, to look at closely: zoom at the cursor, pan, fit.
+// The pages of the chosen wall, as they will be printed, side by side to look at closely. Page Up and Page Down turn
+// them; a double click shows the page there whole.
 #pragma once
 
-#include <QPointF>
-#include <QRectF>
-#include <QWidget>
 #include <vector>
 
 #include "core/drawing/drawing.h"
+#include "ui/board/zoomed_board.h"
 
 namespace ribwright {
 
-class ElevationBoard : public QWidget {
+class ElevationBoard : public ZoomedBoard {
   Q_OBJECT
 
  public:
@@ -21,48 +20,25 @@ class ElevationBoard : public QWidget {
 
   int pageCount() const { return static_cast<int>(pages_.size()); }
   int currentPage() const { return current_; }
-  // Pixels of the widget per millimetre of paper.
-  double zoom() const { return zoom_; }
   // Where a page lies in the widget, in pixels.
   QRectF pageOnScreen(int page) const;
-  // What point of which paper lies there: millimetres of the row of pages.
-  QPointF onPaper(const QPointF& pixel) const { return (pixel - origin_) / zoom_; }
 
   QSize sizeHint() const override { return {640, 480}; }
 
  public slots:
-  void zoomIn();
-  void zoomOut();
-  // The current page whole, and kept whole when the window changes.
-  void fit();
+  // The current page.
+  void fit() override;
   void showPage(int page);
 
- signals:
-  void viewChanged();
-
  protected:
+  void doubleClicked(const QPointF& pixel) override;
   void paintEvent(QPaintEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
-  void wheelEvent(QWheelEvent* event) override;
-  void mousePressEvent(QMouseEvent* event) override;
-  void mouseMoveEvent(QMouseEvent* event) override;
-  void mouseReleaseEvent(QMouseEvent* event) override;
-  void mouseDoubleClickEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  // Zooms so that what lies at `pixel` stays there.
-  void zoomBy(double factor, const QPointF& pixel);
-  void pan(const QPointF& pixels);
-
   std::vector<Page> pages_;
   std::vector<double> lefts_;  // mm, of each page in the row
   int current_ = 0;
-  double zoom_ = 2;
-  QPointF origin_;  // pixel of the row's upper left corner
-  QPointF grabbed_;
-  bool panning_ = false;
-  bool fitted_ = true;
 };
 
 }  // namespace ribwright

@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QFontMetricsF>
+#include <QKeyEvent>
 #include <QPainter>
 #include <algorithm>
 
@@ -25,8 +26,7 @@ bool hasFace(const BoardPicture& picture) { return picture.face.width() > 0 && p
 
 }  // namespace
 
-WallBoard::WallBoard(QWidget* parent) : QWidget(parent) {
-  setFocusPolicy(Qt::StrongFocus);
+WallBoard::WallBoard(QWidget* parent) : ZoomedBoard({leastZoom, mostZoom}, Qt::ArrowCursor, parent) {
   setMouseTracking(true);
   setMinimumSize(240, 160);
   setAttribute(Qt::WA_OpaquePaintEvent);
@@ -53,7 +53,7 @@ void WallBoard::setWall(std::shared_ptr<const BoardPicture> picture) {
   takeFont();
   setHovered(std::nullopt);
   setAccessibleName(picture_ ? QString::fromStdString(picture_->title) : tr("Wall"));
-  if (!same || fitted_) return fit();
+  if (!same || isFitted()) return fit();
   update();
 }
 
@@ -67,15 +67,8 @@ void WallBoard::setChosen(const std::optional<Part>& part) {
   update();
 }
 
-void WallBoard::setView(const BoardView& view, bool fitted) {
-  view_ = view;
-  fitted_ = fitted;
-  update();
-  emit viewChanged();
-}
-
 void WallBoard::fit() {
-  BoardView view = view_;
+  BoardView next = view();
   if (picture_ && hasFace(*picture_)) {
     const Box& face = picture_->face;
     const BoardMargins& margins = picture_->margins;
@@ -86,43 +79,36 @@ void WallBoard::fit() {
         viewRect().adjusted(margins.left * capital + roundFitted, margins.top * capital + roundFitted,
                             -margins.right * capital - roundFitted, -margins.bottom * capital - roundFitted - note);
     const double across = std::max(room.width(), 40.0), down = std::max(room.height(), 30.0);
-    view.zoom = std::clamp(std::min(across / face.width(), down / face.height()), leastZoom, mostZoom);
-    view.origin = room.center() - QPointF(face.middle().x, face.middle().y) * view.zoom;
+    next.zoom = std::clamp(std::min(across / face.width(), down / face.height()), leastZoom, mostZoom);
+    next.origin = room.center() - QPointF(face.middle().x, face.middle().y) * next.zoom;
   }
-  setView(view, true);
+  setView(next, true);
 }
-
-void WallBoard::zoomBy(double factor, const QPointF& pixel) {
-  const double zoom = std::clamp(view_.zoom * factor, leastZoom, mostZoom);
-  setView({pixel - (pixel - view_.origin) * (zoom / view_.zoom), zoom}, false);
-}
-
-void WallBoard::pan(const QPointF& pixels) { setView({view_.origin + pixels, view_.zoom}, false); }
-
-void WallBoard::zoomIn() { zoomBy(1.25, viewRect().center()); }
-
-void WallBoard::zoomOut() { zoomBy(1 / 1.25, viewRect().center()); }
 
 void WallBoard::show(const Part& part) {
   Box place{};
   if (!picture_ || !placeOf(*picture_, part, place)) return;
-  BoardView view = view_;
+  BoardView next = view();
   const double size = std::max(place.width(), place.height());
-  if (size * view.zoom < smallestShown) view.zoom = std::min(shownSize / std::max(size, 100.0), mostZoom);
+  if (size * next.zoom < smallestShown) next.zoom = std::min(shownSize / std::max(size, 100.0), mostZoom);
   if (part.kind == Part::Kind::Screw) {
-    for (const BoardMarks& layer : picture_->screws) view.zoom = std::max(view.zoom, std::min(layer.zoom.least, 1.0));
+    for (const BoardMarks& layer : picture_->screws) next.zoom = std::max(next.zoom, std::min(layer.zoom.least, 1.0));
   }
   const QRectF area = viewRect();
-  const bool seen = area.adjusted(8, 8, -8, -8).contains(view.at(place));
-  if (seen && view.zoom == view_.zoom) return;
-  view.origin = area.center() - QPointF(place.middle().x, place.middle().y) * view.zoom;
-  setView(view, false);
+  const bool seen = area.adjusted(8, 8, -8, -8).contains(next.at(place));
+  if (seen && next.zoom == view().zoom) return;
+  next.origin = area.center() - QPointF(place.middle().x, place.middle().y) * next.zoom;
+  setView(next, false);
 }
 
 std::optional<Part> WallBoard::partAt(const QPointF& pixel) const {
   if (!picture_ || !viewRect().contains(pixel)) return std::nullopt;
-  return ribwright::partAt(*picture_, view_.placeOf(pixel), reach / view_.zoom, view_.zoom);
+  return ribwright::partAt(*picture_, view().placeOf(pixel), reach / view().zoom, view().zoom);
 }
+
+void WallBoard::clicked(const QPointF& pixel) { choose(partAt(pixel)); }
+
+void WallBoard::pointedAt(const std::optional<QPointF>& pixel) { setHovered(pixel ? partAt(*pixel) : std::nullopt); }
 
 void WallBoard::choose(const std::optional<Part>& part) {
   if (part == chosen_) return;
@@ -154,41 +140,55 @@ void WallBoard::setHovered(const std::optional<Part>& part) {
   emit hovered(part);
 }
 
+void WallBoard::keyPressEvent(QKeyEvent* event) {
+  switch (event->key()) {
+    case Qt::Key_Escape:
+      if (chosen_) return choose(std::nullopt);
+      break;
+    // Tab alone goes through the sheets: with Ctrl it leaves the board.
+    case Qt::Key_Tab:
+      QWidget::focusNextPrevChild(true);
+      return;
+    case Qt::Key_Backtab:
+      QWidget::focusNextPrevChild(false);
+      return;
+    default:
+      break;
+  }
+  ZoomedBoard::keyPressEvent(event);
+}
+
+bool WallBoard::focusNextPrevChild(bool next) {
+  return chooseNextSheet(next ? 1 : -1) || QWidget::focusNextPrevChild(next);
+}
+
 void WallBoard::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   const BoardInks inks = boardInks(palette());
   painter.fillRect(rect(), inks.ground);
   const QRectF area = viewRect();
   if (picture_) {
-    const std::vector<BoardNote> notes = boardNotes(*picture_, view_.zoom, area, font());
+    const std::vector<BoardNote> notes = boardNotes(*picture_, view().zoom, area, font());
     std::vector<QRectF> plates;
     for (const BoardNote& note : notes) plates.push_back(note.plate);
     painter.setClipRect(area);
-    painter_.paint(painter, *picture_, view_, area, inks, plates);
+    painter_.paint(painter, *picture_, view(), area, inks, plates);
     const double capital = painter_.capital();
     if (hovered_ && hovered_ != chosen_)
-      paintLit(painter, *picture_, *hovered_, Lit::Hovered, view_, area, capital, inks.chosen);
-    if (chosen_) paintLit(painter, *picture_, *chosen_, Lit::Chosen, view_, area, capital, inks.chosen);
+      paintLit(painter, *picture_, *hovered_, Lit::Hovered, view(), area, capital, inks.chosen);
+    if (chosen_) paintLit(painter, *picture_, *chosen_, Lit::Chosen, view(), area, capital, inks.chosen);
     paintNotes(painter, notes, font(), inks);
     painter.setClipping(false);
-    if (hasFace(*picture_)) paintRulers(painter, QRectF(rect()), view_, picture_->style, font(), palette());
+    if (hasFace(*picture_)) paintRulers(painter, QRectF(rect()), view(), picture_->style, font(), palette());
   }
-  if (!hasFocus()) return;
-  painter.setRenderHint(QPainter::Antialiasing, false);
-  painter.setBrush(Qt::NoBrush);
-  painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
-  painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
-}
-
-void WallBoard::resizeEvent(QResizeEvent*) {
-  if (fitted_) fit();
+  paintFocus(painter);
 }
 
 void WallBoard::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::FontChange) {
     takeFont();
-    if (fitted_) fit();
+    if (isFitted()) fit();
   }
   update();
 }
