@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/checks/finding.h"
+#include "core/fastening/drill_batches.h"
 #include "core/fastening/holes.h"
 #include "core/job/job.h"
 #include "core/layout/wall_layout.h"
@@ -20,6 +21,7 @@ struct WallPlan {
   Job reads;  // the job reduced to what this wall's layout, holes and checks read
   WallLayout layout;
   WallHoles holes;
+  std::vector<DrillBatch> batches;
   std::vector<Finding> findings;
 };
 
