@@ -6,6 +6,8 @@
 // sheets allow, rounded to the step a tape reads (1/16 in or 1 mm); the rounded row is what is tested. A batch goes on
 // as far as that holds, up to the stack limit: so there are as few as can be.
 //
+// Whether a hole meets another sheet's metal is judged at its planned height, within 1.5 d of that metal.
+//
 // Not in any batch: sheets that hang, and pieces without a hole to be drilled in the stack.
 #pragma once
 
@@ -30,17 +32,19 @@ struct Lane {
 // One ordinate of a template.
 struct BatchRow {
   HoleKind kind = HoleKind::Girt;
-  std::int32_t row = -1;        // index into WallSupports::rows
-  std::int32_t level = 0;       // 0 the lowest of this support's rows in one sheet; more only where a base steps
-  std::string support;          // id of its girt or girts ("g1", "g1+g2"); empty: base, eave
-  std::int32_t screw = 0;       // index into Job::screws
-  std::vector<Length> offsets;  // of its holes from the starting edge, rising
-  Length s;                     // from the bottom end: rounded; as drilled when the batch is cleared
-  Length planned;               // the same from the plans, of the lowest sheet in the stack that has it
-  Length low, high;             // s that all its sheets allow, margins taken off; low > high: they allow none
-  bool surveyed = false;        // every sheet's face was measured
-  bool holds = true;            // low <= s <= high
-  std::int32_t sheets = 0;      // how many of the batch have it
+  std::int32_t row = -1;            // index into WallSupports::rows
+  Length height;                    // z by the plans; base: none
+  std::int32_t level = 0;           // 0 the lowest of this support's rows in one sheet; more only where a base steps
+  std::string support;              // id of its girt or girts ("g1", "g1+g2"); empty: base, eave
+  std::int32_t screw = 0;           // index into Job::screws
+  std::vector<Length> offsets;      // of its holes from the starting edge, rising
+  std::vector<std::int32_t> holes;  // of all its sheets: indices into WallHoles::holes, rising
+  Length s;                         // from the bottom end: rounded; as drilled when the batch is cleared
+  Length planned;                   // the same from the plans, of the lowest sheet in the stack that has it
+  Length low, high;                 // s that all its sheets allow, margins taken off; low > high: they allow none
+  bool surveyed = false;            // every sheet's face was measured
+  bool holds = true;                // low <= s <= high
+  std::int32_t sheets = 0;          // how many of the batch have it
   bool operator==(const BatchRow&) const = default;
 };
 
@@ -99,16 +103,19 @@ struct DrillBatch {
 std::vector<DrillBatch> drillBatches(const Job& job, const Wall& wall, const WallLayout& layout,
                                      const WallHoles& holes);
 
+// The batch that a piece is drilled in; null: none.
+const DrillBatch* batchOf(const std::vector<DrillBatch>& batches, std::int32_t piece);
+// The row of the batch by which a hole (index into WallHoles::holes) is drilled; null: it is drilled in place, or in
+// another sheet.
+const BatchRow* rowOf(const DrillBatch& batch, std::int32_t hole);
+
 // Step to which an ordinate is rounded: 1/16 in, in metric jobs 1 mm.
 Length tapeStep(UnitSystem units);
-// The multiple of `step` nearest to `length`; of two equally near the even one.
-Length onTape(Length length, Length step);
 
-// Girts are measured, and every batch but those held for a reason of their own may be drilled. A stop found on the
-// wall holds the batches whose sheets it names, or all of the wall's when it names none.
+// A stop found on the wall. It holds the batch of the piece that it names, or all of the wall's when it names none.
 struct FoundStop {
   std::string finding;  // its id
-  std::string mark;     // of a piece; or empty
+  std::string mark;
 };
 void holdForStops(std::vector<DrillBatch>& batches, const WallLayout& layout, const std::vector<FoundStop>& stops);
 

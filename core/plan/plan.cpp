@@ -36,6 +36,14 @@ Job readsOf(const Job& job, const Wall& wall) {
   return reads;
 }
 
+std::vector<FoundStop> stopsOf(const std::vector<Finding>& findings) {
+  std::vector<FoundStop> stops;
+  for (const Finding& finding : findings) {
+    if (finding.grade == Grade::Stop) stops.push_back({finding.id, finding.mark});
+  }
+  return stops;
+}
+
 std::shared_ptr<const WallPlan> planWall(Job reads) {
   auto made = std::make_shared<WallPlan>();
   made->reads = std::move(reads);
@@ -44,7 +52,9 @@ std::shared_ptr<const WallPlan> planWall(Job reads) {
   if (layout) {
     made->layout = std::move(layout).value();
     made->holes = holesOf(made->reads, wall, made->layout);
+    made->batches = drillBatches(made->reads, wall, made->layout, made->holes);
     made->findings = findingsOf(made->reads, wall, made->layout, made->holes);
+    holdForStops(made->batches, made->layout, stopsOf(made->findings));
   } else {
     made->layout.letter = wall.letter;
     for (const Fault& fault : layout.faults()) made->findings.push_back(notLaidOut(wall, fault));
