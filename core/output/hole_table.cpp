@@ -1,6 +1,8 @@
 #include <algorithm>
 #include <compare>
 
+#include "core/fastening/measured_faces.h"
+#include "core/fastening/stack_holes.h"
 #include "core/output/columns.h"
 #include "core/output/figures.h"
 #include "core/output/support_words.h"
@@ -35,44 +37,53 @@ std::vector<HoleInSheet> holesInSheets(const WallPlan& wall) {
   return all;
 }
 
-Length chalkLine(const WallPlan& wall, Length u) {
-  if (const auto& snapped = wall.reads.walls.at(0).survey.chalkLine) return *snapped;
-  const HeightLine& bottom = wall.layout.face.bottom;
-  return std::min(bottom.heightAt(u, Beside::Left), bottom.heightAt(u, Beside::Right));
-}
+Length chalkLine(const WallPlan& wall, Length u) { return chalkLineAt(wall.reads.walls.at(0), wall.layout, u); }
 
-bool bothSheets(const WallPlan& wall, int run) {
-  const std::string& id = wall.holes.patterns.at(static_cast<std::size_t>(run)).pattern;
-  return std::any_of(wall.reads.patterns.begin(), wall.reads.patterns.end(), [&](const ScrewPattern& pattern) {
-    return pattern.id == id && pattern.lapHoles == ScrewPattern::LapHoles::BothSheets;
-  });
+// How a hole is drilled in one of its sheets.
+struct Drilling {
+  const DrillBatch* batch = nullptr;  // of the sheet; null: none
+  const BatchRow* row = nullptr;      // by which it is drilled in the stack; null: it is not
+  bool isCleared() const { return batch != nullptr && batch->isCleared(); }
+};
+
+Drilling drillingOf(const WallPlan& wall, const HoleInSheet& at) {
+  Drilling drilling;
+  const auto index = static_cast<std::int32_t>(at.hole - wall.holes.holes.data());
+  drilling.batch = batchOf(wall.batches, at.hole->pieces.at(static_cast<std::size_t>(at.sheet)));
+  const bool under = at.sheet != at.hole->upper && !drillsBothSheets(wall.reads, wall.holes, at.hole->run);
+  if (drilling.batch && !under) drilling.row = rowOf(*drilling.batch, index);
+  return drilling;
 }
 
 // A sheet under another one gets no hole of its own unless the pattern says so: the run can still be gained or lost.
-const char* drilledWord(const WallPlan& wall, const HoleInSheet& at) {
+const char* drilledWord(const WallPlan& wall, const HoleInSheet& at, const Drilling& drilling) {
   const Hole& hole = *at.hole;
-  if (hole.sheets > 1 && at.sheet != hole.upper && !bothSheets(wall, hole.run)) return "no";
-  return hole.inPlace ? "in place" : "stack";
+  if (hole.sheets > 1 && at.sheet != hole.upper && !drillsBothSheets(wall.reads, wall.holes, hole.run)) return "no";
+  return drilling.row || (!drilling.batch && !hole.inPlace) ? "stack" : "in place";
 }
 
 std::vector<std::string> holeRow(const WallPlan& wall, const HoleInSheet& at, UnitSystem units) {
   const auto number = [units](Length length) { return smallLength(length, units); };
   const Hole& hole = *at.hole;
+  const Drilling drilling = drillingOf(wall, at);
+  const bool surveyed = drilling.row && drilling.row->surveyed && drilling.isCleared();
+  const Length s = surveyed ? drilling.row->s : at.s;
+  const Length z = surveyed ? at.piece->bottom + s : hole.z;
   return {at.piece->mark,
           supportWords(wall.holes.supports, hole),
           number(at.x),
-          number(at.s),
+          number(s),
           wall.layout.letter,
           number(hole.u),
-          number(hole.z),
+          number(z),
           hole.throughLap ? "yes" : "no",
           wall.reads.screws.at(static_cast<std::size_t>(hole.screw)).id,
           number(at.edgeX),
-          number(hole.z - chalkLine(wall, hole.u)),
+          number(z - chalkLine(wall, hole.u)),
           at.sheet == 0 ? "1" : "0",
-          "plan",
-          "held",
-          drilledWord(wall, at),
+          surveyed ? "surveyed" : "plan",
+          drilling.isCleared() ? "cleared" : "held",
+          drilledWord(wall, at, drilling),
           hole.corner ? "corner" : "field"};
 }
 

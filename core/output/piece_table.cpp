@@ -30,10 +30,9 @@ int moduleNumber(const WallLayout& wall, const Piece& piece) {
   return run.modules[static_cast<std::size_t>(piece.module)].number;
 }
 
-std::vector<std::string> pieceRow(const WallLayout& wall, const Piece& piece, const std::string& code,
-                                  UnitSystem units) {
+std::vector<std::string> pieceRow(const WallLayout& wall, const Piece& piece, const std::string& batch,
+                                  const std::string& code, UnitSystem units) {
   const auto number = [units](Length length) { return smallLength(length, units); };
-  const std::string batch;  // which sheets are drilled together is not worked out yet
   return {wall.letter,
           piece.mark,
           std::to_string(moduleNumber(wall, piece)),
@@ -59,10 +58,13 @@ Table pieceTable(const Plan& plan, UnitSystem units) {
   table.columns = columnsIn(
       units, {"wall", "mark", "module", "hang_order", "left_in", "right_in", "bottom_in", "low_edge_in", "high_edge_in",
               "blank_length_in", "kind", "batch", "left_edge_in", "right_edge_in", "peak_u_in", "order_code"});
-  const auto layouts = plan.layouts();
-  for (std::size_t i = 0; i < layouts.size(); ++i) {
-    for (std::size_t j = 0; j < layouts[i]->pieces.size(); ++j)
-      table.rows.push_back(pieceRow(*layouts[i], layouts[i]->pieces[j], plan.order.codes[i][j], units));
+  for (std::size_t i = 0; i < plan.walls.size(); ++i) {
+    const WallPlan& wall = *plan.walls[i];
+    for (std::size_t j = 0; j < wall.layout.pieces.size(); ++j) {
+      const DrillBatch* batch = batchOf(wall.batches, static_cast<std::int32_t>(j));
+      table.rows.push_back(pieceRow(wall.layout, wall.layout.pieces[j], batch ? batch->id : std::string(),
+                                    plan.order.codes[i][j], units));
+    }
   }
   return table;
 }

@@ -29,8 +29,9 @@ Table cutTable(const Plan& plan, UnitSystem units);
 // then across. x from the sheet's module line toward its leading edge, edge_x from the piece's starting metal edge, s
 // from its lowest end, chalk from the wall's chalk line (the sheets' bottom where none was snapped; of two heights at a
 // step the lower). count 1 for the sheet that owns the screw, 0 for its twins, so that the counts add up to the screws.
-// basis and status: no girt is surveyed yet, so every height is the plan's and every hole is held. drilled: in the
-// stack, in place, or not at all in a sheet that lies under another one. zone: field, or corner of the wall.
+// status: of the piece's drill batch; a piece in none is held. basis surveyed: the row's steel was measured and the
+// batch is cleared; then s, z and chalk are as on its template, else as planned. drilled: in the stack, in place, or
+// not at all in a sheet that lies under another one. zone: field, or corner of the wall.
 Table holeTable(const Plan& plan, UnitSystem units);
 
 // The plan's findings in their order. Lengths within the words are in `style`.
