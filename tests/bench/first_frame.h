@@ -1,10 +1,11 @@
-// Ends the program when a window has painted its first frame.
+// Says on standard output when a window has painted its first frame, and ends the program.
 #pragma once
 
 #include <QApplication>
 #include <QEvent>
 #include <QTimer>
 #include <QWidget>
+#include <cstdio>
 
 namespace ribwright::bench {
 
@@ -15,9 +16,18 @@ class FirstFrame : public QObject {
 
  protected:
   bool eventFilter(QObject*, QEvent* event) override {
-    if (event->type() == QEvent::Paint) QTimer::singleShot(0, qApp, &QCoreApplication::quit);
+    if (event->type() != QEvent::Paint || said_) return false;
+    said_ = true;
+    QTimer::singleShot(0, qApp, [] {
+      std::puts("frame");
+      std::fflush(stdout);
+      QCoreApplication::quit();
+    });
     return false;
   }
+
+ private:
+  bool said_ = false;
 };
 
 }  // namespace ribwright::bench

@@ -19,15 +19,16 @@ namespace {
 
 using namespace ribwright;
 
-// In milliseconds; negative: it could not be run.
+// Until the program says that its first frame is painted, in milliseconds; negative: it could not be run.
 double timeOf(const QString& program, const QStringList& arguments) {
   QProcess process;
-  process.setProcessChannelMode(QProcess::ForwardedChannels);
+  process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
   QElapsedTimer clock;
   clock.start();
   process.start(program, arguments);
-  if (!process.waitForFinished(60'000) || process.exitCode() != 0) return -1;
-  return static_cast<double>(clock.nsecsElapsed()) / 1e6;
+  const bool painted = process.waitForReadyRead(60'000) && process.readAllStandardOutput().startsWith("frame");
+  const auto took = static_cast<double>(clock.nsecsElapsed()) / 1e6;
+  return process.waitForFinished(60'000) && painted ? took : -1;
 }
 
 double median(std::vector<double> times) {
