@@ -162,8 +162,8 @@ class Reading {
       fault_ = Fault{"--to", "goes with packet alone"};
     else if (request_.command != Command::Packet && request_.paper)
       fault_ = Fault{"--paper", "goes with packet alone"};
-    else if (request_.command != Command::Packet && request_.command != Command::Check && !request_.language.empty())
-      fault_ = Fault{"--language", "goes with packet or check"};
+    else if (request_.command == Command::Order && !request_.language.empty())
+      fault_ = Fault{"--language", "goes with packet, check or the window"};
     else if (request_.command == Command::Window && request_.units)
       fault_ =
           Fault{"--units", "goes with " + oneOf(namesOf(commands)) + "; in the window choose the job's units there"};
@@ -199,7 +199,8 @@ std::string helpText() {
 
   --units ft-in|mm                 units of tables and pages (usual: the job's own)
   --paper letter|tabloid|a4|a3     paper of the packet (usual: letter, or a4 in millimetres)
-  --language en|es                 language of pages and findings (usual: en)
+  --language en|es                 language of pages and findings (usual: en), or of the window
+                                   (usual: the system's)
   --help, --version
 
 Exit: 0 done and nothing stops; 1 done, but some finding is a stop; 2 the job cannot be read or

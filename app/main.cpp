@@ -20,7 +20,7 @@ int say(const std::string& text) {
 int carryOut(const Request& request, const char* program) {
   switch (request.command) {
     case Request::Command::Window:
-      return openWindow(program, request.job);
+      return openWindow(program, request.job, request.language);
     case Request::Command::Packet:
       return writePacket(request);
     case Request::Command::Order:

@@ -1,6 +1,5 @@
 #include "app/window.h"
 
-#include <QHashFunctions>
 #include <cstdlib>
 #include <string_view>
 
@@ -17,14 +16,13 @@ bool isSet(const char* name) {
 
 }  // namespace
 
-int openWindow(const char* program, const std::string& job) {
+int openWindow(const char* program, const std::string& job, const std::string& language) {
   // Qt would end the program with a core dump.
   if (!isSet("DISPLAY") && !isSet("WAYLAND_DISPLAY") && !isSet("QT_QPA_PLATFORM"))
     return refuse({{"window", "there is no display to open it on; packet, order and check need none"}});
-  QHashSeed::setDeterministicGlobalSeed();  // a packet saved from the window has the same bytes as from the command
   std::string name = program;
   char* words[] = {name.data(), nullptr};
-  return runWindow(1, words, job);
+  return runWindow(1, words, job, language);
 }
 
 }  // namespace ribwright

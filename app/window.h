@@ -5,7 +5,8 @@
 
 namespace ribwright {
 
-// `job` may be empty. Gives the program's exit code once the window is closed; refuses when there is no display.
-int openWindow(const char* program, const std::string& job);
+// `job` may be empty; `language` too: then the window speaks the system's. Gives the program's exit code once the
+// window is closed; refuses when there is no display.
+int openWindow(const char* program, const std::string& job, const std::string& language);
 
 }  // namespace ribwright

@@ -320,6 +320,25 @@
     </message>
 </context>
 <context>
+    <name>ribwright::PrintJob</name>
+    <message>
+        <source>There is no page in the range that was asked for.</source>
+        <translation>No hay ninguna página en el intervalo pedido.</translation>
+    </message>
+    <message>
+        <source>The printer has no paper of the size %1, and a page on another paper would measure wrong. Choose another paper in the menu View, or another printer.</source>
+        <translation>La impresora no tiene papel de tamaño %1, y una página en otro papel mediría mal. Elija otro papel en el menú Ver, u otra impresora.</translation>
+    </message>
+    <message>
+        <source>The printer could not be printed on. Is it switched on and connected?</source>
+        <translation>No se pudo imprimir. ¿Está la impresora encendida y conectada?</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::ReloadBar</name>
     <message>
         <source>Read it again</source>
@@ -578,6 +597,10 @@
     <message>
         <source>Tools</source>
         <translation>Herramientas</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Imprimir…</translation>
     </message>
 </context>
 </TS>

@@ -39,40 +39,50 @@ std::vector<HoleInSheet> holesInSheets(const WallPlan& wall) {
 
 Length chalkLine(const WallPlan& wall, Length u) { return chalkLineAt(wall.reads.walls.at(0), wall.layout, u); }
 
-// How a hole is drilled in one of its sheets.
+// A sheet under another one gets no hole of its own unless the pattern says so: the run can still be gained or lost.
+bool isDrilled(const WallPlan& wall, const HoleInSheet& at) {
+  return at.sheet == at.hole->upper || drillsBothSheets(wall.reads, wall.holes, at.hole->run);
+}
+
+// How a screw's place comes about in one of its sheets.
 struct Drilling {
-  const DrillBatch* batch = nullptr;  // of the sheet; null: none
+  const DrillBatch* batch = nullptr;  // of the sheet that is drilled for it; null: none
   const BatchRow* row = nullptr;      // by which it is drilled in the stack; null: it is not
-  bool isCleared() const { return batch != nullptr && batch->isCleared(); }
+  Length bottom;                      // z of that sheet's lowest end
+  bool isSurveyed() const { return row != nullptr && row->surveyed && batch->isCleared(); }
 };
 
 Drilling drillingOf(const WallPlan& wall, const HoleInSheet& at) {
+  const int sheet = isDrilled(wall, at) ? at.sheet : at.hole->upper;
+  const std::int32_t piece = at.hole->pieces.at(static_cast<std::size_t>(sheet));
   Drilling drilling;
-  const auto index = static_cast<std::int32_t>(at.hole - wall.holes.holes.data());
-  drilling.batch = batchOf(wall.batches, at.hole->pieces.at(static_cast<std::size_t>(at.sheet)));
-  const bool under = at.sheet != at.hole->upper && !drillsBothSheets(wall.reads, wall.holes, at.hole->run);
-  if (drilling.batch && !under) drilling.row = rowOf(*drilling.batch, index);
+  drilling.batch = batchOf(wall.batches, piece);
+  drilling.bottom = wall.layout.pieces.at(static_cast<std::size_t>(piece)).bottom;
+  if (drilling.batch)
+    drilling.row = rowOf(*drilling.batch, static_cast<std::int32_t>(at.hole - wall.holes.holes.data()));
   return drilling;
 }
 
-// A sheet under another one gets no hole of its own unless the pattern says so: the run can still be gained or lost.
 const char* drilledWord(const WallPlan& wall, const HoleInSheet& at, const Drilling& drilling) {
-  const Hole& hole = *at.hole;
-  if (hole.sheets > 1 && at.sheet != hole.upper && !drillsBothSheets(wall.reads, wall.holes, hole.run)) return "no";
-  return drilling.row || (!drilling.batch && !hole.inPlace) ? "stack" : "in place";
+  if (!isDrilled(wall, at)) return "no";
+  return drilling.row || (!drilling.batch && !at.hole->inPlace) ? "stack" : "in place";
+}
+
+bool isCleared(const WallPlan& wall, const HoleInSheet& at) {
+  const DrillBatch* batch = batchOf(wall.batches, at.hole->pieces.at(static_cast<std::size_t>(at.sheet)));
+  return batch && batch->isCleared();
 }
 
 std::vector<std::string> holeRow(const WallPlan& wall, const HoleInSheet& at, UnitSystem units) {
   const auto number = [units](Length length) { return smallLength(length, units); };
   const Hole& hole = *at.hole;
   const Drilling drilling = drillingOf(wall, at);
-  const bool surveyed = drilling.row && drilling.row->surveyed && drilling.isCleared();
-  const Length s = surveyed ? drilling.row->s : at.s;
-  const Length z = surveyed ? at.piece->bottom + s : hole.z;
+  const bool surveyed = drilling.isSurveyed();
+  const Length z = surveyed ? drilling.bottom + drilling.row->s : hole.z;
   return {at.piece->mark,
           supportWords(wall.holes.supports, hole),
           number(at.x),
-          number(s),
+          number(z - at.piece->bottom),
           wall.layout.letter,
           number(hole.u),
           number(z),
@@ -82,7 +92,7 @@ std::vector<std::string> holeRow(const WallPlan& wall, const HoleInSheet& at, Un
           number(z - chalkLine(wall, hole.u)),
           at.sheet == 0 ? "1" : "0",
           surveyed ? "surveyed" : "plan",
-          drilling.isCleared() ? "cleared" : "held",
+          isCleared(wall, at) ? "cleared" : "held",
           drilledWord(wall, at, drilling),
           hole.corner ? "corner" : "field"};
 }

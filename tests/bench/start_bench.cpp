@@ -37,7 +37,7 @@ double median(std::vector<double> times) {
 }
 
 int showJob(char** words, const std::string& job) {
-  return runWindow(1, words, job, [](MainWindow& window) { new bench::FirstFrame(window); });
+  return runWindow(1, words, job, "en", [](MainWindow& window) { new bench::FirstFrame(window); });
 }
 
 int compare(const QString& self, int runs) {

@@ -27,7 +27,8 @@ HELP = """Ribwright lays out the wall cladding of steel buildings.
 
   --units ft-in|mm                 units of tables and pages (usual: the job's own)
   --paper letter|tabloid|a4|a3     paper of the packet (usual: letter, or a4 in millimetres)
-  --language en|es                 language of pages and findings (usual: en)
+  --language en|es                 language of pages and findings (usual: en), or of the window
+                                   (usual: the system's)
   --help, --version
 
 Exit: 0 done and nothing stops; 1 done, but some finding is a stop; 2 the job cannot be read or
@@ -59,7 +60,7 @@ REFUSED = [
         ["check", "a.json", "job.1", "job.2"],
         "job.2: is one word too many; only one job and one page's fingerprint at a time",
     ),
-    (["order", "a.json", "--language", "es"], "--language: goes with packet or check"),
+    (["order", "a.json", "--language", "es"], "--language: goes with packet, check or the window"),
     (["check", "a.json", "--language", "EN"], '--language: "EN" is no language of pages and findings; write en or es'),
     (["check", "a.json", "--language"], "--language: wants a value after it: en or es"),
     (

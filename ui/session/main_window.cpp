@@ -32,6 +32,7 @@
 #include "ui/panels/status_line.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
+#include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
 
 namespace ribwright {
@@ -162,6 +163,7 @@ void MainWindow::connectActions() {
   on(actions_.reload, [this] { openJob(session_.path()); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
+  on(actions_.print, [this] { askAndPrint(session_, this); });
   on(actions_.quit, [this] { close(); });
   on(actions_.undo, [this] { session_.undo(); });
   on(actions_.redo, [this] { session_.redo(); });

@@ -8,11 +8,11 @@
 
 namespace ribwright {
 
-int runWindow(int argc, char** argv, const std::optional<std::string>& jobPath,
+int runWindow(int argc, char** argv, const std::optional<std::string>& jobPath, const std::string& language,
               const std::function<void(MainWindow&)>& shown) {
   QApplication application(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Ribwright"));
-  speakIn(windowLanguage(QLocale::system()));
+  speakIn(language.empty() ? windowLanguage(QLocale::system()) : language);
   applyKeptAppearance();
   MainWindow window;
   // Opened first, so that the first frame shows it.

@@ -80,6 +80,8 @@ void makeJobMenu(WindowActions& actions, QMenu* menu) {
   actions.savePacket = add(menu, Texts::tr("&Save packet…"), "savePacket", QKeySequence::Save);
   actions.stopPacket = add(menu, Texts::tr("S&top the packet"), "stopPacket");
   menu->addSeparator();
+  actions.print = add(menu, Texts::tr("&Print…"), "print", QKeySequence::Print);
+  menu->addSeparator();
   actions.quit = add(menu, Texts::tr("&Quit"), "quit", QKeySequence::Quit);
 }
 
@@ -129,7 +131,7 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload, savePacket, asPrinted, zoomIn, zoomOut, fit, nextPanel, previousPanel, stepBack};
+  return {reload, savePacket, print, asPrinted, zoomIn, zoomOut, fit, nextPanel, previousPanel, stepBack};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

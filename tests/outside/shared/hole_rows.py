@@ -7,6 +7,7 @@ from packets import check, inches
 INCH = 25_400_000
 SUPPORT = re.compile(r"base|eave|rake|stitch|(girt|column|left jamb|right jamb|head|sill|end lap) \S.*")
 DRILLED = {"stack", "in place", "no"}
+STANDINGS = {("plan", "held"), ("plan", "cleared"), ("surveyed", "cleared")}
 
 
 def length(text):
@@ -33,6 +34,7 @@ def holes_add_up(where, job, holes, pieces, cuts, to_nanometres):
         at_place.setdefault((row["wall"], row["u_in"], row["z_in"]), []).append(row)
     screws_have_one_owner(where, at_place, job)
     measures_agree(where, rows, sheets)
+    only_measured_girts_are_cleared(where, rows, sheets)
     rows_are_in_order(where, rows, pieces, sheets)
     holes_keep_apart(where, rows, diameters)
     out_of_openings(where, job, rows, pieces, sheets)
@@ -58,9 +60,20 @@ def words_are_known(at, row):
     check(SUPPORT.fullmatch(row["support"]), f"{at}: support {row['support']!r}")
     check(row["through_lap"] in ("yes", "no"), f"{at}: through lap {row['through_lap']!r}")
     check(row["count"] in (0, 1), f"{at}: count {row['count']}")
-    check((row["basis"], row["status"]) == ("plan", "held"), f"{at}: {row['basis']}, {row['status']}")
+    check((row["basis"], row["status"]) in STANDINGS, f"{at}: {row['basis']}, {row['status']}")
     check(row["drilled"] in DRILLED, f"{at}: drilled {row['drilled']!r}")
     check(row["zone"] in ("field", "corner"), f"{at}: zone {row['zone']!r}")
+
+
+def only_measured_girts_are_cleared(where, rows, sheets):
+    """A sheet has one standing; on a girt's height by the plans none is cleared to be drilled in the stack."""
+    standing = {}
+    for row in rows:
+        at = f"{where}: hole {row['mark']} {row['support']} at u {row['u_in']}, z {row['z_in']}"
+        check(standing.setdefault(row["mark"], row["status"]) == row["status"], f"{at}: stands as its sheet does")
+        girt = row["support"].startswith("girt ") and row["drilled"] == "stack"
+        check(not girt or row["basis"] == "surveyed" or row["status"] == "held", f"{at}: held until it is measured")
+        check(row["status"] == "held" or sheets[row["mark"]]["batch"], f"{at}: cleared with its batch")
 
 
 def sides(ring):
