@@ -9,8 +9,9 @@
 
 namespace ribwright {
 
-WallLook::WallLook(const Job& ofJob, const Wall& ofWall, const WallLayout& ofLayout, const WallHoles& ofHoles)
-    : job(ofJob), wall(ofWall), layout(ofLayout), holes(ofHoles) {
+WallLook::WallLook(const Job& ofJob, const Wall& ofWall, const WallLayout& ofLayout, const WallHoles& ofHoles,
+                   const std::vector<DrillBatch>& ofBatches)
+    : job(ofJob), wall(ofWall), layout(ofLayout), holes(ofHoles), batches(ofBatches) {
   for (const SheetRun& run : layout.runs) {
     RunLook one;
     one.run = &run;
@@ -26,7 +27,8 @@ Finding WallLook::finding(Grade grade, std::string id, std::string mark, WordVal
   return {grade, std::move(id), wall.letter, std::move(mark), std::move(values), std::move(source)};
 }
 
-std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes) {
+std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes,
+                                const std::vector<DrillBatch>& batches) {
   static constexpr std::pair<const char*, WallCheck> checks[] = {
       {"statements", checkStatements},
       {"hung sheets", checkHungSheets},
@@ -43,8 +45,11 @@ std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayo
       {"screws apart", checkScrewsApart},
       {"faces stated", checkFacesStated},
       {"screw spacing", checkScrewSpacing},
+      {"survey", checkSurvey},
+      {"drill batches", checkBatches},
+      {"straight lines", checkStraightness},
   };
-  const WallLook look(job, wall, layout, holes);
+  const WallLook look(job, wall, layout, holes, batches);
   std::vector<Finding> findings;
   for (const auto& [name, check] : checks) {
     try {

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/checks/finding.h"
+#include "core/fastening/drill_batches.h"
 #include "core/fastening/holes.h"
 #include "core/job/job.h"
 #include "core/layout/wall_layout.h"
@@ -12,7 +13,8 @@
 namespace ribwright {
 
 // A check that fails in itself becomes a finding "check-failed"; the others go on.
-std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes);
+std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes,
+                                const std::vector<DrillBatch>& batches = {});
 
 // A wall that could not be laid out at all.
 Finding notLaidOut(const Wall& wall, const Fault& fault);

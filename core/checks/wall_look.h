@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/checks/finding.h"
+#include "core/fastening/drill_batches.h"
 #include "core/fastening/holes.h"
 #include "core/job/job.h"
 #include "core/job/section.h"
@@ -25,9 +26,11 @@ struct WallLook {
   const Wall& wall;
   const WallLayout& layout;
   const WallHoles& holes;
+  const std::vector<DrillBatch>& batches;
   std::vector<RunLook> runs;  // parallel to layout.runs
 
-  WallLook(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes);
+  WallLook(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes,
+           const std::vector<DrillBatch>& batches);
   const RunLook& runOf(const Piece& piece) const { return runs[static_cast<std::size_t>(piece.run)]; }
   Finding finding(Grade grade, std::string id, std::string mark, WordValues values, std::string source) const;
 };
@@ -59,5 +62,10 @@ void checkScrewsApart(const WallLook& look, std::vector<Finding>& findings);
 void checkFacesStated(const WallLook& look, std::vector<Finding>& findings);
 // Limits on how far apart screws and rows may be; sheets without a screw.
 void checkScrewSpacing(const WallLook& look, std::vector<Finding>& findings);
+// What was measured: girts that the wall has not, girts far off the plans, readings that do not reach, the chalk line.
+void checkSurvey(const WallLook& look, std::vector<Finding>& findings);
+// Batches whose rows do not hold, and screw lines that are not straight.
+void checkBatches(const WallLook& look, std::vector<Finding>& findings);
+void checkStraightness(const WallLook& look, std::vector<Finding>& findings);
 
 }  // namespace ribwright

@@ -39,7 +39,8 @@ Job readsOf(const Job& job, const Wall& wall) {
 std::vector<FoundStop> stopsOf(const std::vector<Finding>& findings) {
   std::vector<FoundStop> stops;
   for (const Finding& finding : findings) {
-    if (finding.grade == Grade::Stop) stops.push_back({finding.id, finding.mark});
+    const bool ownReason = finding.id == "chalk-off-sheets";  // of batches, with what to do
+    if (finding.grade == Grade::Stop && !ownReason) stops.push_back({finding.id, finding.mark});
   }
   return stops;
 }
@@ -53,7 +54,7 @@ std::shared_ptr<const WallPlan> planWall(Job reads) {
     made->layout = std::move(layout).value();
     made->holes = holesOf(made->reads, wall, made->layout);
     made->batches = drillBatches(made->reads, wall, made->layout, made->holes);
-    made->findings = findingsOf(made->reads, wall, made->layout, made->holes);
+    made->findings = findingsOf(made->reads, wall, made->layout, made->holes, made->batches);
     holdForStops(made->batches, made->layout, stopsOf(made->findings));
   } else {
     made->layout.letter = wall.letter;

@@ -55,7 +55,16 @@ inline Job screwed(Job job) {
 }
 
 // 40 ft wide and 12 ft high, of which nothing is to be found.
-inline Job quietWall() { return screwed(freeWall(Length::feet(40))); }
+// Its girts are measured, and stand where they were planned.
+inline Job quietWall() {
+  Job job = screwed(freeWall(Length::feet(40)));
+  Wall& wall = job.walls[0];
+  for (const Girt& girt : wall.girts) {
+    const Length height = girt.height + wall.base.drop;
+    wall.survey.girts.push_back({girt.id, {{Length(), height, {}, "", ""}, {Length::feet(40), height, {}, "", ""}}});
+  }
+  return job;
+}
 
 inline PatternRow& rowOf(Job& job, SupportKind kind) {
   auto& rows = job.patterns[0].rows;

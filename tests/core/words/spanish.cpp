@@ -32,8 +32,20 @@ std::multiset<std::string> valuesIn(const std::string& text) {
 }
 
 // Nothing in them but values and signs, or one word in both languages.
-const std::set<std::string> alike = {"paper.job.date", "paper.maker",  "paper.row",       "part.hang",       "part.of",
-                                     "part.times",     "screws.steel", "screws.end.rows", "screws.kind.base"};
+const std::set<std::string> alike = {"paper.job.date",
+                                     "paper.maker",
+                                     "paper.row",
+                                     "part.hang",
+                                     "part.of",
+                                     "part.times",
+                                     "screws.steel",
+                                     "screws.end.rows",
+                                     "screws.kind.base",
+                                     "template.row.base",
+                                     "finding.batch-row-held.do",
+                                     "finding.batch-row-held.why",
+                                     "finding.girt-off-plan.do",
+                                     "finding.screw-line-crooked.do"};
 
 }  // namespace
 

@@ -1,0 +1,118 @@
+// Findings of what was measured: a level wall 12 ft wide, girt g1 typed by its web line at 7 ft 4 in, the chalk line
+// 1-3/4 in below concrete, so that the girt stands 89-3/4 in above it by the plans.
+#include <catch2/catch.hpp>
+
+#include "core/checks/findings_of.h"
+#include "core/job/pattern_numbers.h"
+#include "core/output/tables.h"
+#include "core/plan/plan.h"
+#include "tests/core/fastening/example_screws.h"
+
+using namespace ribwright;
+using namespace ribwright::examples;
+
+namespace {
+
+Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
+
+GirtReading at(Length u, Length height, std::optional<Length> within = {}) { return {u, height, within, "M", "day"}; }
+
+Job levelWall() {
+  Job job = screwed(freeWall(Length::feet(12)), everywhere({in(2), in(14), in(26)}));
+  job.walls[0].girts = {girt("g1", Length::feet(7, 4), Girt::TypedBy::WebLine)};
+  job.patterns[0].confirmation = {"S-4", "M", "day", numbersOf(job.patterns[0], job.screws)};
+  return job;
+}
+
+Job measured(std::vector<GirtReading> readings) {
+  Job job = levelWall();
+  job.walls[0].survey.girts = {{"g1", std::move(readings)}};
+  return job;
+}
+
+std::vector<Finding> found(const Job& job, const std::string& id) {
+  std::vector<Finding> all = plan(job).findings;
+  std::erase_if(all, [&](const Finding& finding) { return finding.id != id; });
+  return all;
+}
+
+std::string said(const Finding& finding) {
+  const FindingText text = findingText(finding, {});
+  return text.where + ": " + text.why + " " + text.remedy;
+}
+
+}  // namespace
+
+TEST_CASE("survey-missing: girts without a reading, once a wall") {
+  const auto missing = found(levelWall(), "survey-missing");
+  REQUIRE(missing.size() == 1);
+  CHECK(missing[0].grade == Grade::Note);
+  CHECK(said(missing[0]).starts_with("wall A, girts g1: These girts are not measured yet"));
+  CHECK(found(measured({at(in(0), in(89, 12)), at(in(144), in(89, 12))}), "survey-missing").empty());
+}
+
+TEST_CASE("survey-out-of-reach: sheets beyond a girt's last station") {
+  const auto beyond = found(measured({at(in(0), in(89, 12)), at(in(100), in(89, 12))}), "survey-out-of-reach");
+  REQUIRE(beyond.size() == 1);
+  CHECK(said(beyond[0]).find(R"(9' 3-1/2" to 11' 3-1/2")") != std::string::npos);
+  CHECK(found(measured({at(in(0), in(89, 12)), at(in(136), in(89, 12))}), "survey-out-of-reach").empty());
+}
+
+TEST_CASE("survey-girt-unknown: readings of a girt that the wall has not") {
+  Job job = levelWall();
+  job.walls[0].survey.girts = {{"g7", {at(in(0), in(80))}}, {"eave", {at(in(0), in(80))}}};
+  const auto unknown = found(job, "survey-girt-unknown");
+  REQUIRE(unknown.size() == 1);
+  CHECK(unknown[0].mark == "g7");
+}
+
+// 1/2 in off the plans is what a clip may take up, a sixteenth more is the engineer's.
+TEST_CASE("girt-off-plan: a girt more than 1/2 in off its height") {
+  CHECK(found(measured({at(in(0), in(89, 4)), at(in(144), in(89, 4))}), "girt-off-plan").empty());
+  const auto low = found(measured({at(in(0), in(89, 4)), at(in(144), in(89, 3))}), "girt-off-plan");
+  REQUIRE(low.size() == 1);
+  CHECK(said(low[0]) ==
+        R"(wall A, girt g1, 12' 0" from the left corner: The girt stands 9/16" below the height of the plans. )"
+        R"(Ask the engineer before it is raised: it is more than 1/2", or than its clip's slot as stated.)");
+}
+
+TEST_CASE("chalk-off-sheets: a chalk line that was snapped where sheets do not end") {
+  Job job = measured({at(in(0), in(89, 12)), at(in(144), in(89, 12))});
+  job.walls[0].survey.chalkLine = -in(1, 12);
+  CHECK(found(job, "chalk-off-sheets").empty());
+  job.walls[0].survey.chalkLine = -in(2);
+  const auto off = found(job, "chalk-off-sheets");
+  REQUIRE(off.size() == 1);
+  CHECK(off[0].grade == Grade::Stop);
+  CHECK(said(off[0]).find(R"(snapped 1/4" below)") != std::string::npos);
+  // The batch's own reason says it; the finding is no second one.
+  CHECK(plan(job).walls[0]->batches.at(0).reasons.size() == 1);
+}
+
+// Stick checks within 5/8 in leave no room on a face 1.975 in high.
+TEST_CASE("batch-row-held: a row that finds no ordinate, with what to do, cheapest first") {
+  const auto held =
+      found(measured({at(in(0), in(89, 12), in(0, 10)), at(in(144), in(89, 12), in(0, 10))}), "batch-row-held");
+  REQUIRE(held.size() == 4);
+  CHECK(held[0].mark == "A1");
+  const std::string text = said(held[0]);
+  CHECK(text.find("wall A, batch A/1, sheet A1") == 0);
+  CHECK(text.find("Measure girt g1 again") < text.find("Or: Ask the engineer"));
+  CHECK(text.find("Or: Ask the engineer") < text.find("Or: Drill row girt g1 where the sheets hang."));
+}
+
+// UFGS 07413: screw lines straight within 1/2 in. A girt 1-1/8 in low at midspan of its one bay still takes four sheets
+// of one stack, with one straight row; 2 in low it is drilled in three, and the middle one lies about 1 in under the
+// line between the end screws.
+TEST_CASE("screw-line-crooked: screws off the line between their bay's end screws") {
+  const auto sagging = [](Length by) {
+    return measured({at(in(0), in(89, 12)), at(in(72), in(89, 12) - by), at(in(144), in(89, 12))});
+  };
+  CHECK(plan(sagging(in(1, 2))).walls[0]->batches.size() == 1);
+  CHECK(found(sagging(in(1, 2)), "screw-line-crooked").empty());
+  CHECK(plan(sagging(in(2))).walls[0]->batches.size() == 3);
+  const auto crooked = found(sagging(in(2)), "screw-line-crooked");
+  REQUIRE(crooked.size() == 1);
+  CHECK(crooked[0].mark == "g1");
+  CHECK(crooked[0].source == "UFGS 07413");
+}
