@@ -153,7 +153,9 @@ void BoardTest::hoveringTellsWhatLiesThere() {
   Shown it("gable-workshop", 1);
   QSignalSpy hovered(&it.board, &WallBoard::hovered);
   const Part opening = thing(*it.shown, Part::Kind::Opening, 0);
-  QTest::mouseMove(&it.board, middleOf(it.board, *it.shown, opening).toPoint());
+  const QPointF at = middleOf(it.board, *it.shown, opening).toPoint();
+  QMouseEvent move(QEvent::MouseMove, at, it.board.mapToGlobal(at), Qt::NoButton, Qt::NoButton, Qt::NoModifier);
+  QApplication::sendEvent(&it.board, &move);
   QCOMPARE(hovered.count(), 1);
   QVERIFY(qvariant_cast<std::optional<Part>>(hovered.front().front()) == opening);
   QEvent leave(QEvent::Leave);

@@ -42,6 +42,8 @@ class OpenWindow {
   void renew() {
     window = std::make_unique<MainWindow>();
     window->show();
+    window->activateWindow();  // keys go to the window that is active
+    if (!QTest::qWaitForWindowActive(window.get())) qFatal("the window does not become active");
   }
   MainWindow* operator->() const { return window.get(); }
   Session& session() const { return window->session(); }
