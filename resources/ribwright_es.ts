@@ -445,8 +445,16 @@
         <translation>Hallazgos: detener %1, revisar %2, nota %3.</translation>
     </message>
     <message>
-        <source>Held: heights are from the plan, not measured. Drill nothing yet.</source>
-        <translation>Retenido: las alturas son de los planos, no medidas. No perfore nada todavía.</translation>
+        <source>cleared</source>
+        <translation>liberado</translation>
+    </message>
+    <message>
+        <source>%1/%2 cleared</source>
+        <translation>%1/%2 liberados</translation>
+    </message>
+    <message>
+        <source>Drill batches: %1 of %2 cleared. Drill nothing in a batch that is held.</source>
+        <translation>Lotes de taladrado: %1 de %2 liberados. No taladre nada de un lote retenido.</translation>
     </message>
 </context>
 <context>

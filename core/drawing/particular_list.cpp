@@ -45,6 +45,4 @@ void ParticularList::addPlace(Length u) {
   add("part.from-column", say(id, {{"distance", text(apart(u, best))}, {"column", std::int64_t(nearest)}}));
 }
 
-void ParticularList::addHeld() { add("part.status", say("part.held")); }
-
 }  // namespace ribwright

@@ -29,8 +29,6 @@ struct ParticularList {
   static std::string joined(const std::vector<std::string>& words);
   // From the left corner, and from the nearest column where there is one.
   void addPlace(Length u);
-  // No height is measured on the steel yet.
-  void addHeld();
 };
 
 void addFace(ParticularList& list);
@@ -40,6 +38,13 @@ void addPenetration(ParticularList& list, const Penetration& penetration);
 void addGirt(ParticularList& list, std::size_t girt);
 void addColumn(ParticularList& list, int column);
 void addScrew(ParticularList& list, const Hole& hole);
+
+// What may be drilled: of the wall how many batches, of a piece its batch and the first reason that holds it, of a girt
+// at how many places it is measured, of a screw its sheet's batch and the height at which it is drilled.
+void addWallDrilling(ParticularList& list);
+void addPieceDrilling(ParticularList& list, const Piece& piece);
+void addGirtSurvey(ParticularList& list, const Girt& girt);
+void addScrewDrilling(ParticularList& list, const Hole& hole);
 
 // "girt g2", "left jamb of W1": what a screw goes into.
 std::string supportOf(const ParticularList& list, const Hole& hole);

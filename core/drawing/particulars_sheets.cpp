@@ -162,7 +162,7 @@ void addFace(ParticularList& list) {
   if (list.wall.cladding == Cladding::Open) list.add("part.cladding", list.say("paper.open"));
   if (!list.wall.openings.empty()) list.addCount("part.openings", list.wall.openings.size());
   if (!list.wall.girts.empty()) list.addCount("part.girts", list.wall.girts.size());
-  if (!list.plan.holes.holes.empty()) list.addHeld();
+  if (!list.plan.holes.holes.empty()) addWallDrilling(list);
 }
 
 void addPiece(ParticularList& list, const Piece& piece) {
@@ -189,7 +189,7 @@ void addPiece(ParticularList& list, const Piece& piece) {
              list.say("part.run.of", {{"run", std::int64_t(piece.run + 1)}, {"band", std::int64_t(run.band + 1)}}));
   addScrewCount(list, piece);
   if (module.hung) return list.add("part.status", list.say("part.hung"));
-  if (!list.plan.holes.holes.empty()) list.addHeld();
+  if (!list.plan.holes.holes.empty()) addPieceDrilling(list, piece);
 }
 
 }  // namespace ribwright

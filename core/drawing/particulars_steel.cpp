@@ -78,7 +78,7 @@ void addGirt(ParticularList& list, std::size_t index) {
   const auto screws =
       std::count_if(holes.begin(), holes.end(), [&](const Hole& hole) { return isOnGirt(list, hole, index); });
   list.addCount("part.screws", static_cast<std::size_t>(screws));
-  list.addHeld();
+  addGirtSurvey(list, girt);
 }
 
 void addColumn(ParticularList& list, int number) {
@@ -107,7 +107,7 @@ void addScrew(ParticularList& list, const Hole& hole) {
   list.add("part.through", marksOf(list, hole));
   list.add("part.drilled", list.say(hole.inPlace ? "part.drilled.in-place" : "part.drilled.stack"));
   list.add("part.zone", list.say(hole.corner ? "part.zone.corner" : "part.zone.field"));
-  list.addHeld();
+  addScrewDrilling(list, hole);
 }
 
 }  // namespace ribwright

@@ -66,7 +66,8 @@ WallState wallState(const Session& session, std::size_t index) {
   state.sheeted = planned.layout.sheeted;
   state.hand = planned.layout.direction.hand;
   for (const SheetRun& run : planned.layout.runs) state.sheets += static_cast<int>(run.modules.size());
-  state.held = !planned.holes.holes.empty();
+  state.batches = static_cast<int>(planned.batches.size());
+  for (const DrillBatch& batch : planned.batches) state.cleared += batch.isCleared();
   addFace(state, planned.layout);
   addFindings(state, session.plan(), wall.letter);
   return state;
@@ -85,8 +86,13 @@ QString WallState::signWords() const {
   QStringList words;
   if (stops > 0) words << gradeSign(Grade::Stop) + QChar::Nbsp + QString::number(stops);
   if (looks > 0) words << gradeSign(Grade::Look) + QChar::Nbsp + QString::number(looks);
-  if (held) words << Texts::tr("held");
+  if (batches > 0) words << batchWords();
   return words.join(QStringLiteral("  "));
+}
+
+QString WallState::batchWords() const {
+  if (cleared == 0) return Texts::tr("held");
+  return cleared == batches ? Texts::tr("cleared") : Texts::tr("%1/%2 cleared").arg(cleared).arg(batches);
 }
 
 QString WallState::sentences() const {
@@ -95,7 +101,10 @@ QString WallState::sentences() const {
     lines << (hand == Hand::LeftToRight ? Texts::tr("Hangs from left to right.")
                                         : Texts::tr("Hangs from right to left."));
   lines << Texts::tr("Findings: stop %1, look %2, note %3.").arg(stops).arg(looks).arg(notes);
-  if (held) lines << Texts::tr("Held: heights are from the plan, not measured. Drill nothing yet.");
+  if (batches > 0)
+    lines << Texts::tr("Drill batches: %1 of %2 cleared. Drill nothing in a batch that is held.")
+                 .arg(cleared)
+                 .arg(batches);
   return lines.join(QLatin1Char('\n'));
 }
 

@@ -20,10 +20,11 @@ struct WallState {
   bool sheeted = false;  // sheets hang on it, in this direction
   Hand hand = Hand::LeftToRight;
   int stops = 0, looks = 0, notes = 0;
-  bool held = false;  // its screws are from the plan, not measured
+  int batches = 0, cleared = 0;  // drill batches, and how many of them may be drilled
 
   QString title() const;       // "Wall B, right end"
   QString sheetWords() const;  // "14 sheets", "by others"
+  QString batchWords() const;  // "held", "5/9 cleared", "cleared"
   // Signs and numbers: "■ 1 ▲ 3 held".
   QString signWords() const;
   // All of it, in sentences.

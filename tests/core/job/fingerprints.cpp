@@ -56,7 +56,8 @@ TEST_CASE("each part of a wall changes its own group") {
         Parts{StatedPart::Steel});
   CHECK(changedBy([](Job& job) { job.patterns[0].rows[0].offsets[0] += Length::inches(0, 8); }, "B") ==
         Parts{StatedPart::Screws});
-  CHECK(changedBy([](Job& job) { job.walls[1].survey.propsInPlace = true; }, "B") == Parts{StatedPart::Survey});
+  CHECK(changedBy([](Job& job) { job.walls[1].survey.propsInPlace = !job.walls[1].survey.propsInPlace; }, "B") ==
+        Parts{StatedPart::Survey});
   CHECK(changedBy([](Job& job) { job.profiles[0].thickness += Length::nanometres(1000); }, "B") ==
         Parts{StatedPart::Sheets});
 }
