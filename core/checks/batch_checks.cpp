@@ -29,19 +29,13 @@ struct Driven {
 // By girt row and bay, from the left.
 using Lines = std::map<std::pair<std::int32_t, std::size_t>, std::vector<Driven>>;
 
-std::vector<Length> columnsOf(const WallLook& look) {
-  std::vector<Length> columns;
-  for (int n = 1; const auto u = columnAt(look.wall.columns, n); ++n) columns.push_back(*u);
-  return columns;
-}
-
 Lines linesOf(const WallLook& look) {
-  const std::vector<Length> columns = columnsOf(look);
+  const std::vector<Length> columns = columnsOf(look.wall.columns);
   Lines lines;
   for (const DrillBatch& batch : look.batches) {
     if (!batch.isCleared()) continue;
     for (const BatchRow& row : batch.rows) {
-      if (row.kind != HoleKind::Girt) continue;
+      if (row.key.kind != HoleKind::Girt) continue;
       for (const std::int32_t index : row.holes) {
         const Hole& hole = look.holes.holes[static_cast<std::size_t>(index)];
         const std::int32_t upper = hole.pieces[static_cast<std::size_t>(hole.upper)];
@@ -61,8 +55,6 @@ Length above(const std::vector<Driven>& line, const Driven& one) {
   const Driven &first = line.front(), &last = line.back();
   return one.z - HeightLine({{first.u, first.z}, {last.u, last.z}}).heightAt(one.u, Beside::Right);
 }
-
-Length size(Length by) { return by < Length() ? -by : by; }
 
 }  // namespace
 
@@ -89,14 +81,14 @@ void checkStraightness(const WallLook& look, std::vector<Finding>& findings) {
   for (const auto& [at, line] : linesOf(look)) {
     if (line.front().u == line.back().u) continue;
     const auto worst = std::max_element(line.begin(), line.end(), [&](const Driven& a, const Driven& b) {
-      return size(above(line, a)) < size(above(line, b));
+      return absolute(above(line, a)) < absolute(above(line, b));
     });
     const Length off = above(line, *worst);
-    if (size(off) <= look.job.settings.straightness) continue;
+    if (absolute(off) <= look.job.settings.straightness) continue;
     const std::string& girt = look.holes.supports.rows[static_cast<std::size_t>(at.first)].id;
     findings.push_back(look.finding(Grade::Look, "screw-line-crooked", girt,
                                     {{"girt", girt},
-                                     {"off", size(off)},
+                                     {"off", absolute(off)},
                                      {"u", worst->u},
                                      {"side", phrase(off < Length() ? "survey.low" : "survey.high")},
                                      {"do", phrase(off < Length() ? "survey.straighten.up" : "survey.straighten.down")},

@@ -1,6 +1,7 @@
 #include "core/checks/batch_words.h"
 
 #include "core/checks/screw_words.h"
+#include "core/fastening/batch_reasons.h"
 
 namespace ribwright {
 namespace {
@@ -17,8 +18,6 @@ constexpr const char* whatIds[] = {"remedy.confirm",      "remedy.measure",     
                                    "remedy.state",        "remedy.snap",           "remedy.move-girt",
                                    "remedy.ask-engineer", "remedy.drill-in-place", "remedy.mend"};
 
-Length size(Length by) { return by < Length() ? -by : by; }
-
 WordValue rowIn(const DrillBatch& batch, std::int32_t row) {
   return row < 0 ? WordValue(std::string()) : WordValue(rowWords(batch.rows[static_cast<std::size_t>(row)]));
 }
@@ -29,17 +28,14 @@ std::string sided(const std::string& id, Length by) { return id + (by < Length()
 }  // namespace
 
 Phrase rowWords(const BatchRow& row) {
-  const std::string id = std::string("template.row.").append(kindId(row.kind));
-  return {id, {{"id", row.support}}};
+  return {std::string("screws.row.").append(kindId(row.key.kind)), {{"id", row.support}}};
 }
 
 Phrase sheetsOf(const DrillBatch& batch, const WallLayout& layout) {
   const auto mark = [&](std::int32_t piece) { return layout.pieces[static_cast<std::size_t>(piece)].mark; };
-  if (batch.pieces.size() == 1) return {"template.sheet", {{"mark", mark(batch.pieces.front())}}};
-  return {"template.sheets",
-          {{"first", mark(batch.pieces.front())},
-           {"last", mark(batch.pieces.back())},
-           {"count", static_cast<std::int64_t>(batch.pieces.size())}}};
+  const std::string first = mark(batch.pieces.front()), last = mark(batch.pieces.back());
+  if (first == last) return {"screws.sheet", {{"marks", first}}};
+  return {"screws.sheets", {{"marks", Phrase{"part.from-to", {{"from", first}, {"to", last}}}}}};
 }
 
 Phrase whyHeld(const DrillBatch& batch, const HoldReason& reason) {
@@ -49,7 +45,7 @@ Phrase whyHeld(const DrillBatch& batch, const HoldReason& reason) {
            {"row", rowIn(batch, reason.row)},
            {"from", reason.from},
            {"to", reason.to},
-           {"by", size(reason.by)}}};
+           {"by", absolute(reason.by)}}};
 }
 
 Phrase whatToDo(const DrillBatch& batch, const Remedy& remedy) {
@@ -62,7 +58,8 @@ Phrase whatToDo(const DrillBatch& batch, const Remedy& remedy) {
            {"row", rowIn(batch, reason.row)},
            {"from", remedy.from},
            {"to", remedy.to},
-           {"by", size(remedy.by)}}};
+           {"by", absolute(remedy.by)},
+           {"limit", mostGirtMove}}};
 }
 
 }  // namespace ribwright

@@ -64,6 +64,14 @@ std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayo
   return findings;
 }
 
+std::vector<FoundStop> stopsThatHold(const std::vector<Finding>& findings) {
+  std::vector<FoundStop> stops;
+  for (const Finding& finding : findings) {
+    if (finding.grade == Grade::Stop && finding.id != chalkFinding) stops.push_back({finding.id, finding.mark});
+  }
+  return stops;
+}
+
 Finding notLaidOut(const Wall& wall, const Fault& fault) {
   return {Grade::Stop, "wall-not-laid-out", wall.letter, "", {{"fault", oneLine(fault)}}, ""};
 }

@@ -16,6 +16,10 @@ namespace ribwright {
 std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayout& layout, const WallHoles& holes,
                                 const std::vector<DrillBatch>& batches = {});
 
+// Stops among them that hold a wall's drill batches. Left out is what batches know themselves and hold for a reason of
+// their own (HoldReason::Why::Chalk).
+std::vector<FoundStop> stopsThatHold(const std::vector<Finding>& findings);
+
 // A wall that could not be laid out at all.
 Finding notLaidOut(const Wall& wall, const Fault& fault);
 

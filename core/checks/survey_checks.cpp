@@ -51,8 +51,7 @@ void checkReach(const WallLook& look, std::vector<Finding>& findings) {
 
 // How a girt that stands this far above (positive) its typed height is brought back.
 std::string remedyOf(const Girt& girt, Length shift) {
-  const Length by = shift < Length() ? -shift : shift;
-  const bool clip = girt.clipSlot && by <= *girt.clipSlot && by <= mostGirtMove;
+  const bool clip = mayMove(girt, absolute(shift));
   return std::string("survey.").append(clip ? "move" : "ask").append(shift < Length() ? ".up" : ".down");
 }
 
@@ -62,18 +61,16 @@ void checkHeights(const WallLook& look, std::vector<Finding>& findings) {
     if (!girt) continue;
     Length worst, at;
     for (const GirtReading& reading : survey.readings) {
-      const Length shift = chalkLineAt(look.wall, look.layout, reading.u) + reading.height - girt->height;
-      const Length now = shift < Length() ? -shift : shift, before = worst < Length() ? -worst : worst;
-      if (now <= before) continue;
+      const Length shift = shiftOf(look.wall, look.layout, reading, girt->height);
+      if (absolute(shift) <= absolute(worst)) continue;
       worst = shift;
       at = reading.u;
     }
-    const Length off = worst < Length() ? -worst : worst;
-    if (off <= mostGirtMove) continue;
+    if (absolute(worst) <= mostGirtMove) continue;
     const char* side = worst < Length() ? "survey.low" : "survey.high";
     findings.push_back(look.finding(Grade::Look, "girt-off-plan", girt->id,
                                     {{"girt", girt->id},
-                                     {"off", off},
+                                     {"off", absolute(worst)},
                                      {"u", at},
                                      {"side", phrase(side)},
                                      {"do", phrase(remedyOf(*girt, worst), {{"limit", mostGirtMove}})}},
@@ -85,10 +82,10 @@ void checkChalk(const WallLook& look, std::vector<Finding>& findings) {
   for (const DrillBatch& batch : look.batches) {
     for (const HoldReason& reason : batch.reasons) {
       if (reason.why != HoldReason::Why::Chalk) continue;
-      const bool low = reason.by < Length();
       findings.push_back(look.finding(
-          Grade::Stop, "chalk-off-sheets", "",
-          {{"by", low ? -reason.by : reason.by}, {"side", phrase(low ? "survey.below" : "survey.above")}}, kCommon));
+          Grade::Stop, std::string(chalkFinding), "",
+          {{"by", absolute(reason.by)}, {"side", phrase(reason.by < Length() ? "survey.low" : "survey.high")}},
+          kCommon));
       return;
     }
   }

@@ -62,6 +62,8 @@ void checkScrewsApart(const WallLook& look, std::vector<Finding>& findings);
 void checkFacesStated(const WallLook& look, std::vector<Finding>& findings);
 // Limits on how far apart screws and rows may be; sheets without a screw.
 void checkScrewSpacing(const WallLook& look, std::vector<Finding>& findings);
+// Id of the finding that tells of the batches' own reason Chalk.
+inline constexpr std::string_view chalkFinding = "chalk-off-sheets";
 // What was measured: girts that the wall has not, girts far off the plans, readings that do not reach, the chalk line.
 void checkSurvey(const WallLook& look, std::vector<Finding>& findings);
 // Batches whose rows do not hold, and screw lines that are not straight.

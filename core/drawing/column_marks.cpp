@@ -32,10 +32,9 @@ std::vector<ColumnPlace> everyOf(const std::vector<ColumnPlace>& columns, std::s
 
 std::vector<ColumnPlace> columnPlaces(const Wall& wall, Length width) {
   std::vector<ColumnPlace> places;
-  if (wall.columns.bays.empty()) return places;
-  const int count = static_cast<int>(wall.columns.bays.size()) + 1;
-  for (int number = 1; number <= count; ++number) {
-    const Length u = columnAt(wall.columns, number).value();
+  int number = 0;
+  for (const Length u : columnsOf(wall.columns)) {
+    ++number;
     if (u >= Length() && u <= width) places.push_back({number, u});
   }
   return places;
@@ -50,8 +49,7 @@ std::vector<ColumnPlace> columnsSeen(const WallView& view) {
 std::optional<ColumnPlace> nearestColumn(const Wall& wall, Length width, Length u) {
   std::optional<ColumnPlace> nearest;
   for (const ColumnPlace& place : columnPlaces(wall, width)) {
-    const auto distance = [&](Length at) { return at < u ? u - at : at - u; };
-    if (!nearest || distance(place.u) < distance(nearest->u)) nearest = place;
+    if (!nearest || absolute(place.u - u) < absolute(nearest->u - u)) nearest = place;
   }
   return nearest;
 }

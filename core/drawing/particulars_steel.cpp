@@ -71,7 +71,7 @@ void addGirt(ParticularList& list, std::size_t index) {
   if (face.high > face.low)
     list.add("part.screw-face",
              list.say("part.from-to", {{"from", list.text(face.low)}, {"to", list.text(face.high)}}));
-  const Length from = girt.from.value_or(Length()), to = girt.to.value_or(list.layout().face.width);
+  const auto [from, to] = girtReach(girt, list.layout().face.width);
   list.add("part.reach", list.say("part.from-to", {{"from", list.text(from)}, {"to", list.text(to)}}));
   if (girt.clipSlot) list.add("part.clip-slot", *girt.clipSlot);
   const auto& holes = list.plan.holes.holes;

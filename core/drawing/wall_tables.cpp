@@ -63,8 +63,8 @@ std::string fromColumn(const WallView& view, const std::optional<Length>& u) {
   if (!column) return view.say("paper.unknown");
   const Length off = *u - column->u;
   const char* id = off == Length() ? "paper.column.at" : off > Length() ? "paper.column.right" : "paper.column.left";
-  const Length distance = off < Length() ? -off : off;
-  return view.say(id, {{"distance", dimensionText(distance, view.style)}, {"column", std::int64_t{column->number}}});
+  return view.say(id,
+                  {{"distance", dimensionText(absolute(off), view.style)}, {"column", std::int64_t{column->number}}});
 }
 
 void addOpening(PaperTable& table, const WallView& view, const Opening& opening) {

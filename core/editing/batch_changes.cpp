@@ -24,7 +24,7 @@ std::map<std::string, const DrillBatch*> batchesByMark(const WallPlan& wall) {
 bool drilledAlike(const DrillBatch& a, const DrillBatch& b) {
   return std::equal(a.rows.begin(), a.rows.end(), b.rows.begin(), b.rows.end(),
                     [](const BatchRow& one, const BatchRow& other) {
-                      return one.s == other.s && one.offsets == other.offsets && one.screw == other.screw;
+                      return one.s == other.s && one.offsets == other.offsets && one.key.screw == other.key.screw;
                     });
 }
 

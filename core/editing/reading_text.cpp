@@ -29,13 +29,10 @@ Halves halvesOf(std::string_view text) {
   return {text, std::nullopt};
 }
 
-// Exactly: to the tape's mark, else to the next finer one, else to the nanometre.
+// As people read it where that says all of it, else to the nanometre.
 std::string exactly(Length length, const LengthStyle& style) {
-  const bool metric = style.units == UnitSystem::Millimetres;
-  const Length mark = metric ? Length::millimetres(1) : Length::sixtyFourths(4);
-  const Length finer = metric ? Length::nanometres(100'000) : Length::sixtyFourths(1);
-  if (rest(length, mark) == Length()) return shownText(length, style, 16, 0);
-  if (rest(length, finer) == Length()) return shownText(length, style, 64, 1);
+  const Length finest = style.units == UnitSystem::Millimetres ? Length::nanometres(100'000) : Length::sixtyFourths(1);
+  if (rest(length, finest) == Length()) return fineText(length, style);
   return shownText(length, {UnitSystem::Millimetres, style.decimalSign}, 16, 6);
 }
 

@@ -21,7 +21,7 @@ struct TypedReading {
 Outcome<TypedReading> parseReading(std::string_view text, const LengthStyle& style,
                                    const std::optional<TypedReading>& before);
 
-// What parseReading reads back as the same: to the step that `denominator` or `decimals` show (shownText).
+// What parseReading reads back as the same, to the nanometre: as fineText where that says all of it, else millimetres.
 std::string readingText(const TypedReading& reading, const LengthStyle& style);
 
 }  // namespace ribwright

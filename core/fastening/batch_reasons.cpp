@@ -60,7 +60,7 @@ void girts(const BatchLook& look, DrillBatch& batch) {
       const auto& on = row.stretches[static_cast<std::size_t>(hole.stretch)].girts;
       for (const std::int32_t girt : on) {
         const Girt& stated = look.wall.girts[static_cast<std::size_t>(girt)];
-        const std::int32_t at = rowOf(batch, stackHole.key);
+        const std::int32_t at = rowWith(batch, stackHole.key);
         if (!look.faces.ofGirt(girt, hole.u)) addMissing(unmeasured, stated.id, hole.u, at);
         if (!byId(look.job.members, stated.member)) addMissing(unknown, stated.id, hole.u, at);
       }
@@ -77,7 +77,7 @@ std::pair<Length, Length> reachOf(const BatchLook& look, const DrillBatch& batch
   std::optional<std::pair<Length, Length>> reach;
   for (const std::int32_t piece : batch.pieces) {
     for (const StackHole& hole : look.pieces[static_cast<std::size_t>(piece)].stack) {
-      if (rowOf(batch, hole.key) != row) continue;
+      if (rowWith(batch, hole.key) != row) continue;
       const Length u = look.holes.holes[static_cast<std::size_t>(hole.hole)].u;
       if (!reach) reach = {u, u};
       reach = {std::min(reach->first, u), std::max(reach->second, u)};
@@ -92,7 +92,7 @@ void rows(const BatchLook& look, DrillBatch& batch) {
     if (row.holds) continue;
     const auto index = static_cast<std::int32_t>(i);
     const auto [from, to] = reachOf(look, batch, index);
-    const Length lacking = row.low - row.high + tapeStep(look.job.units);
+    const Length lacking = row.low - row.high + tapeMark(look.job.units);
     batch.reasons.push_back({Why::RowDoesNotHold, row.support, index, from, to, lacking});
   }
 }
@@ -107,12 +107,10 @@ void crowded(const BatchLook& look, const CrowdedRows& crowded, DrillBatch& batc
 
 }  // namespace
 
-std::int32_t rowOf(const DrillBatch& batch, const RowKey& key) {
-  for (std::size_t i = 0; i < batch.rows.size(); ++i) {
-    const BatchRow& row = batch.rows[i];
-    if (RowKey{row.kind, row.screw, row.height, row.level} == key) return static_cast<std::int32_t>(i);
-  }
-  return -1;
+std::int32_t rowWith(const DrillBatch& batch, const RowKey& key) {
+  const auto found =
+      std::find_if(batch.rows.begin(), batch.rows.end(), [&](const BatchRow& row) { return row.key == key; });
+  return found == batch.rows.end() ? -1 : static_cast<std::int32_t>(found - batch.rows.begin());
 }
 
 void giveReasons(const BatchLook& look, std::vector<DrillBatch>& batches) {
@@ -130,35 +128,6 @@ void giveReasons(const BatchLook& look, std::vector<DrillBatch>& batches) {
     for (DrillBatch& batch : batches) crowded(look, near, batch);
   }
   for (DrillBatch& batch : batches) batch.remedies = remediesOf(look, batch);
-}
-
-namespace {
-
-bool names(const DrillBatch& batch, const WallLayout& layout, const std::string& mark) {
-  return std::any_of(batch.pieces.begin(), batch.pieces.end(), [&](std::int32_t piece) {
-    const std::string& own = layout.pieces[static_cast<std::size_t>(piece)].mark;
-    return own == mark || (own.starts_with(mark) && own[mark.size()] == '.');
-  });
-}
-
-bool isSheet(const WallLayout& layout, const std::string& mark) {
-  return std::any_of(layout.pieces.begin(), layout.pieces.end(), [&](const Piece& piece) {
-    return piece.mark == mark || (piece.mark.starts_with(mark) && piece.mark[mark.size()] == '.');
-  });
-}
-
-}  // namespace
-
-void holdForStops(std::vector<DrillBatch>& batches, const WallLayout& layout, const std::vector<FoundStop>& stops) {
-  for (const FoundStop& stop : stops) {
-    const bool one = !stop.mark.empty() && isSheet(layout, stop.mark);
-    for (DrillBatch& batch : batches) {
-      if (one && !names(batch, layout, stop.mark)) continue;
-      const auto index = static_cast<std::int32_t>(batch.reasons.size());
-      batch.reasons.push_back({Why::Stop, stop.finding, -1, {}, {}, {}});
-      batch.remedies.push_back({Remedy::What::Mend, index, stop.finding, {}, {}, {}});
-    }
-  }
 }
 
 }  // namespace ribwright

@@ -21,6 +21,9 @@ struct BatchLook {
 // Beyond this a girt is only moved by the engineer's word, whatever its clip's slot allows (common practice).
 inline constexpr Length mostGirtMove = Length::inches(0, 32);
 
+// Its clip takes it up: within the slot, where one is stated, and within mostGirtMove.
+bool mayMove(const Girt& girt, Length by);
+
 // Sets reasons and remedies of every batch; their pieces and rows stand already.
 void giveReasons(const BatchLook& look, std::vector<DrillBatch>& batches);
 
@@ -28,6 +31,6 @@ void giveReasons(const BatchLook& look, std::vector<DrillBatch>& batches);
 std::vector<Remedy> remediesOf(const BatchLook& look, const DrillBatch& batch);
 
 // Index into the batch's rows of the one with this key; -1: none.
-std::int32_t rowOf(const DrillBatch& batch, const RowKey& key);
+std::int32_t rowWith(const DrillBatch& batch, const RowKey& key);
 
 }  // namespace ribwright

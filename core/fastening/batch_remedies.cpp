@@ -35,7 +35,7 @@ std::pair<const StackHole*, const StackHole*> bounds(const BatchLook& look, cons
   const StackHole *highest = nullptr, *lowest = nullptr;
   for (const std::int32_t piece : batch.pieces) {
     for (const StackHole& hole : look.pieces[static_cast<std::size_t>(piece)].stack) {
-      if (rowOf(batch, hole.key) != row) continue;
+      if (rowWith(batch, hole.key) != row) continue;
       if (!highest || hole.low > highest->low) highest = &hole;
       if (!lowest || hole.high < lowest->high) lowest = &hole;
     }
@@ -58,8 +58,8 @@ Remedy moved(const BatchLook& look, const Binding& high, const Binding& low, Len
   const bool lowers = low.girt < 0 || (high.girt >= 0 && high.shift >= -low.shift);
   const Binding& one = lowers ? high : low;
   const Girt& girt = look.wall.girts[static_cast<std::size_t>(one.girt)];
-  const bool clip = girt.clipSlot && by <= *girt.clipSlot && by <= mostGirtMove;
-  return {clip ? What::MoveGirt : What::AskEngineer, 0, girt.id, one.hole->u, one.hole->u, lowers ? -by : by};
+  return {
+      mayMove(girt, by) ? What::MoveGirt : What::AskEngineer, 0, girt.id, one.hole->u, one.hole->u, lowers ? -by : by};
 }
 
 void rowRemedies(const BatchLook& look, const DrillBatch& batch, const HoldReason& reason, std::vector<Remedy>& all) {
@@ -73,7 +73,7 @@ void rowRemedies(const BatchLook& look, const DrillBatch& batch, const HoldReaso
       break;
     }
     if (high.girt >= 0 || low.girt >= 0)
-      all.push_back(moved(look, high, low, roundUp(reason.by, tapeStep(look.job.units))));
+      all.push_back(moved(look, high, low, roundUp(reason.by, tapeMark(look.job.units))));
   }
   all.push_back({What::DrillInPlace, 0, reason.name, reason.from, reason.to, {}});
 }
@@ -108,6 +108,8 @@ std::vector<Remedy> remediesOf(const BatchLook& look, const DrillBatch& batch, c
 }
 
 }  // namespace
+
+bool mayMove(const Girt& girt, Length by) { return girt.clipSlot && by <= *girt.clipSlot && by <= mostGirtMove; }
 
 std::vector<Remedy> remediesOf(const BatchLook& look, const DrillBatch& batch) {
   std::vector<Remedy> all;

@@ -27,7 +27,7 @@ CrowdedRows::CrowdedRows(const BatchLook& look, const std::vector<DrillBatch>& b
       for (const StackHole& hole : look.pieces[static_cast<std::size_t>(piece)].stack) {
         const Hole& placed = look.holes.holes[static_cast<std::size_t>(hole.hole)];
         if (placed.pieces[static_cast<std::size_t>(placed.upper)] != piece) continue;
-        const BatchRow& row = batch.rows[static_cast<std::size_t>(rowOf(batch, hole.key))];
+        const BatchRow& row = batch.rows[static_cast<std::size_t>(rowWith(batch, hole.key))];
         heights_[static_cast<std::size_t>(hole.hole)] = metal_[static_cast<std::size_t>(piece)].shape->bottom + row.s;
       }
     }
@@ -38,7 +38,7 @@ std::vector<std::int32_t> CrowdedRows::of(const DrillBatch& batch) const {
   std::vector<bool> crowded(batch.rows.size());
   for (const std::int32_t piece : batch.pieces) {
     for (const StackHole& hole : look_.pieces[static_cast<std::size_t>(piece)].stack) {
-      const auto row = static_cast<std::size_t>(rowOf(batch, hole.key));
+      const auto row = static_cast<std::size_t>(rowWith(batch, hole.key));
       if (crowded[row]) continue;
       crowded[row] = isCrowded(hole, metal_[static_cast<std::size_t>(piece)].shape->bottom + batch.rows[row].s);
     }

@@ -33,7 +33,7 @@ bool holds(const Room& room, Length s) { return room.low <= s && s <= room.high;
 class Stacking {
  public:
   Stacking(const Job& job, const WallLayout& layout, const std::vector<PieceHoles>& pieces)
-      : layout_(layout), pieces_(pieces), limit_(job.settings.stackLimit), step_(tapeStep(job.units)) {
+      : layout_(layout), pieces_(pieces), limit_(job.settings.stackLimit), step_(tapeMark(job.units)) {
     for (const Screw& screw : job.screws) reaches_.push_back(fromEdge(screw));
     for (std::size_t i = 0; i < layout.pieces.size(); ++i)
       metal_.push_back(sheetMetal(layout, static_cast<std::int32_t>(i)));
@@ -201,11 +201,8 @@ class Rows {
   }
 
   void begin(BatchRow& row, const StackHole& hole) const {
-    row.kind = hole.key.kind;
+    row.key = hole.key;
     row.row = holes_.holes[static_cast<std::size_t>(hole.hole)].row;
-    row.height = hole.key.height;
-    row.level = hole.key.level;
-    row.screw = hole.key.screw;
     row.planned = hole.planned;
     row.surveyed = true;
   }
@@ -273,10 +270,6 @@ const BatchRow* rowOf(const DrillBatch& batch, std::int32_t hole) {
   return found == batch.rows.end() ? nullptr : &*found;
 }
 
-Length tapeStep(UnitSystem units) {
-  return units == UnitSystem::FeetInches ? Length::inches(0, 4) : Length::millimetres(1);
-}
-
 std::vector<DrillBatch> drillBatches(const Job& job, const Wall& wall, const WallLayout& layout,
                                      const WallHoles& holes) {
   const MeasuredFaces faces(job, wall, layout, holes.supports);
@@ -285,7 +278,7 @@ std::vector<DrillBatch> drillBatches(const Job& job, const Wall& wall, const Wal
   number(layout.letter, batches);
   for (DrillBatch& batch : batches) {
     stackUp(layout, batch);
-    batch.rows = Rows(holes, pieces, tapeStep(job.units)).of(batch);
+    batch.rows = Rows(holes, pieces, tapeMark(job.units)).of(batch);
     batch.inPlace = inPlaceOf(batch, pieces);
   }
   giveReasons({job, wall, layout, holes, faces, pieces}, batches);

@@ -3,8 +3,8 @@
 // Sheets of one batch come one after the other in their lane, have their bottoms and starting edges flush, and agree on
 // every hole that the drill goes through: a hole that one of them asks for is a hole of each other one whose metal it
 // meets. Metal that a notch takes away afterwards meets no hole. A row is one ordinate: the middle of what all its
-// sheets allow, rounded to the step a tape reads (1/16 in or 1 mm); the rounded row is what is tested. A batch goes on
-// as far as that holds, up to the stack limit: so there are as few as can be.
+// sheets allow, rounded to a mark of the tape (tapeMark: 1/16 in or 1 mm); the rounded row is what is tested. A batch
+// goes on as far as that holds, up to the stack limit: so there are as few as can be.
 //
 // Whether a hole meets another sheet's metal is judged at its planned height, within 1.5 d of that metal.
 //
@@ -29,14 +29,21 @@ struct Lane {
   auto operator<=>(const Lane&) const = default;
 };
 
+// What makes holes of several sheets one row of a template: kind, screw and, for a girt or eave, the height by the
+// plans; for a base, which of the sheet's base rows it is, from the lowest.
+struct RowKey {
+  HoleKind kind = HoleKind::Girt;
+  std::int32_t screw = 0;  // index into Job::screws
+  Length height;           // z; base: none
+  std::int32_t level = 0;  // base: 0 the lowest; else 0
+  auto operator<=>(const RowKey&) const = default;
+};
+
 // One ordinate of a template.
 struct BatchRow {
-  HoleKind kind = HoleKind::Girt;
+  RowKey key;
   std::int32_t row = -1;            // index into WallSupports::rows
-  Length height;                    // z by the plans; base: none
-  std::int32_t level = 0;           // 0 the lowest of this support's rows in one sheet; more only where a base steps
   std::string support;              // id of its girt or girts ("g1", "g1+g2"); empty: base, eave
-  std::int32_t screw = 0;           // index into Job::screws
   std::vector<Length> offsets;      // of its holes from the starting edge, rising
   std::vector<std::int32_t> holes;  // of all its sheets: indices into WallHoles::holes, rising
   Length s;                         // from the bottom end: rounded; as drilled when the batch is cleared
@@ -99,7 +106,7 @@ struct DrillBatch {
   bool operator==(const DrillBatch&) const = default;
 };
 
-// By lane, in hanging order of their first piece.
+// In hanging order of their first piece, and numbered so.
 std::vector<DrillBatch> drillBatches(const Job& job, const Wall& wall, const WallLayout& layout,
                                      const WallHoles& holes);
 
@@ -108,9 +115,6 @@ const DrillBatch* batchOf(const std::vector<DrillBatch>& batches, std::int32_t p
 // The row of the batch by which a hole (index into WallHoles::holes) is drilled; null: it is drilled in place, or in
 // another sheet.
 const BatchRow* rowOf(const DrillBatch& batch, std::int32_t hole);
-
-// Step to which an ordinate is rounded: 1/16 in, in metric jobs 1 mm.
-Length tapeStep(UnitSystem units);
 
 // A stop found on the wall. It holds the batch of the piece that it names, or all of the wall's when it names none.
 struct FoundStop {

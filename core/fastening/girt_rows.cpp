@@ -19,8 +19,7 @@ std::vector<StandingGirt> standing(const Wall& wall, const std::vector<Member>& 
   std::vector<StandingGirt> all;
   for (std::size_t i = 0; i < wall.girts.size(); ++i) {
     const Girt& girt = wall.girts[i];
-    const Length from = std::max(girt.from.value_or(Length()), Length());
-    const Length to = std::min(girt.to.value_or(width), width);
+    const auto [from, to] = girtReach(girt, width);
     if (from >= to) continue;
     const bool known = byId(members, girt.member) != nullptr;
     all.push_back({static_cast<std::int32_t>(i), girtFace(girt, members), from, to, known});

@@ -7,11 +7,9 @@
 namespace ribwright {
 namespace {
 
-constexpr Length far = Length::millimetres(100'000'000);  // beyond any wall
-
 MeasuredFace moved(Length low, Length high, const std::optional<Shift>& shift) {
-  if (!shift) return {low, high, false};
-  return {low + shift->most, high + shift->least, true};
+  if (!shift) return {low, high, false, false};
+  return {low + shift->most, high + shift->least, true, false};
 }
 
 }  // namespace
@@ -20,6 +18,10 @@ Length chalkLineAt(const Wall& wall, const WallLayout& layout, Length u) {
   if (wall.survey.chalkLine) return *wall.survey.chalkLine;
   const HeightLine& bottom = layout.face.bottom;
   return std::min(bottom.heightAt(u, Beside::Left), bottom.heightAt(u, Beside::Right));
+}
+
+Length shiftOf(const Wall& wall, const WallLayout& layout, const GirtReading& reading, Length planned) {
+  return chalkLineAt(wall, layout, reading.u) + reading.height - planned;
 }
 
 MeasuredFaces::MeasuredFaces(const Job& job, const Wall& wall, const WallLayout& layout, const WallSupports& supports)
@@ -42,7 +44,7 @@ std::optional<MeasuredFaces::Line> MeasuredFaces::lineOf(const std::vector<GirtR
   if (readings.empty()) return std::nullopt;
   std::vector<FaceVertex> least, most;
   for (const GirtReading& reading : readings) {
-    const Length shift = chalkLineAt(wall_, layout_, reading.u) + reading.height - planned(reading.u);
+    const Length shift = shiftOf(wall_, layout_, reading, planned(reading.u));
     const Length within = reading.within.value_or(Length());
     least.push_back({reading.u, shift - within});
     most.push_back({reading.u, shift + within});
@@ -74,26 +76,27 @@ std::optional<Shift> MeasuredFaces::ofEave(Length u) const { return at(eave_, u)
 std::optional<Shift> MeasuredFaces::ofSlab(Length u) const { return at(slab_, u); }
 
 MeasuredFace MeasuredFaces::girtAt(const Stretch& stretch, Length u) const {
-  MeasuredFace common{-far, far, true};
+  std::optional<MeasuredFace> common;
   for (const std::int32_t girt : stretch.girts) {
     const std::optional<Shift> shift = ofGirt(girt, u);
-    if (!shift) return {stretch.low, stretch.high, false};
+    if (!shift) return moved(stretch.low, stretch.high, std::nullopt);
     const ScrewFace face = girtFace(wall_.girts[static_cast<std::size_t>(girt)], job_.members);
     const MeasuredFace own = moved(face.low, face.high, shift);
-    common.low = std::max(common.low, own.low);
-    common.high = std::min(common.high, own.high);
+    if (!common) common = own;
+    common->low = std::max(common->low, own.low);
+    common->high = std::min(common->high, own.high);
   }
-  return common;
+  return common.value_or(moved(stretch.low, stretch.high, std::nullopt));
 }
 
 std::optional<MeasuredFace> MeasuredFaces::of(const Hole& hole) const {
   const SupportRow& row = supports_.rows[static_cast<std::size_t>(hole.row)];
   const Stretch& stretch = row.stretches[static_cast<std::size_t>(hole.stretch)];
-  if (stretch.steel != Stretch::Steel::Own) return MeasuredFace{-far, far, true};
+  if (stretch.steel != Stretch::Steel::Own) return MeasuredFace{{}, {}, true, true};
   if (!stretch.known) return std::nullopt;
   if (row.kind == SupportKind::Girt) return girtAt(stretch, hole.u);
   if (row.kind == SupportKind::Base) return moved(stretch.low, stretch.high, ofSlab(hole.u));
-  if (!row.alongTop) return MeasuredFace{stretch.low, stretch.high, false};
+  if (!row.alongTop) return moved(stretch.low, stretch.high, std::nullopt);
   const Length line = layout_.face.steel.heightAt(hole.u, Beside::Right);
   const std::optional<Shift> shift = hole.kind == HoleKind::Eave ? ofEave(hole.u) : std::nullopt;
   return moved(stretch.low + line, stretch.high + line, shift);

@@ -19,6 +19,10 @@ inline constexpr std::string_view eaveSurveyId = "eave";
 // z of the chalk line at u: where it was snapped, else the sheets' bottom by the plans (the lower one at a step).
 Length chalkLineAt(const Wall& wall, const WallLayout& layout, Length u);
 
+// How far a reading puts its edge above (positive) `planned`, the edge's z by the plans there; a stick check: its
+// middle.
+Length shiftOf(const Wall& wall, const WallLayout& layout, const GirtReading& reading, Length planned);
+
 // How far a measured edge may stand above (positive) or below the plans'.
 struct Shift {
   Length least, most;
@@ -29,6 +33,7 @@ struct Shift {
 struct MeasuredFace {
   Length low, high;       // z
   bool surveyed = false;  // false: as the plans state it
+  bool upright = false;   // runs upright past any row; low and high mean nothing
   bool operator==(const MeasuredFace&) const = default;
 };
 
@@ -47,7 +52,7 @@ class MeasuredFaces {
   // The face that a hole of a row sits on. Girt: each of the stretch's girts moved by its own readings, and what they
   // then have in common; as planned where one of them is not measured. Base: moved by the slab edge's readings where
   // there are some (a base on a wall never is). Eave: moved by the purlin's. Rake, head, sill: as planned. Upright
-  // steel in a girt's way has no height to be wrong by: from `-far` to `far`, and counts as surveyed. Nothing: no
+  // steel in a girt's way has no height to be wrong by, and counts as surveyed. Nothing: no
   // cross-section is stated.
   std::optional<MeasuredFace> of(const Hole& hole) const;
 

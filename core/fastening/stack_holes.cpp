@@ -54,9 +54,9 @@ class Gathering {
     one.hole = index;
     one.planned = hole.z - piece.bottom;
     const Length margin = marginOf(hole);
-    const MeasuredFace on = face.value_or(MeasuredFace{hole.z - margin, hole.z + margin, false});
-    one.low = std::max(on.low + margin - piece.bottom, -noLimit);
-    one.high = std::min(on.high - margin - piece.bottom, noLimit);
+    const MeasuredFace on = face.value_or(MeasuredFace{hole.z - margin, hole.z + margin});
+    one.low = on.upright ? -noLimit : on.low + margin - piece.bottom;
+    one.high = on.upright ? noLimit : on.high - margin - piece.bottom;
     one.known = face.has_value();
     one.surveyed = on.surveyed;
     return one;

@@ -4,20 +4,10 @@
 #include <optional>
 #include <vector>
 
-#include "core/fastening/holes.h"
+#include "core/fastening/drill_batches.h"
 #include "core/fastening/measured_faces.h"
 
 namespace ribwright {
-
-// What makes holes of several sheets one row of a template: kind, screw and, for a girt or eave, the height by the
-// plans; for a base, which of the sheet's base rows it is, from the lowest.
-struct RowKey {
-  HoleKind kind = HoleKind::Girt;
-  std::int32_t screw = 0;
-  Length height;           // z; base: none
-  std::int32_t level = 0;  // base: 0 the lowest; else 0
-  auto operator<=>(const RowKey&) const = default;
-};
 
 struct StackHole {
   RowKey key;
@@ -29,7 +19,7 @@ struct StackHole {
   bool surveyed = false;
 };
 
-// No upright limit: the hole is on steel that runs upright past it.
+// No limit: the hole is on steel that runs upright past it.
 inline constexpr Length noLimit = Length::millimetres(50'000'000);
 
 struct PieceHoles {

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "core/fastening/measured_faces.h"
+#include "core/layout/girt_row.h"
 
 namespace ribwright {
 namespace {
@@ -25,8 +26,7 @@ void addGirts(std::vector<SurveyLine>& lines, const Wall& wall, const WallLayout
   const std::size_t first = lines.size();
   for (std::size_t i = 0; i < wall.girts.size(); ++i) {
     const Girt& girt = wall.girts[i];
-    const Length from = std::max(girt.from.value_or(Length()), Length());
-    const Length to = std::min(girt.to.value_or(layout.face.width), layout.face.width);
+    const auto [from, to] = girtReach(girt, layout.face.width);
     if (from < to) lines.push_back({SurveyLine::Of::Girt, girt.id, static_cast<std::int32_t>(i), from, to});
   }
   std::stable_sort(lines.begin() + static_cast<std::ptrdiff_t>(first), lines.end(),
@@ -44,9 +44,10 @@ void offer(std::map<Length, SurveyStation>& stations, const SurveyStation& stati
 
 std::map<Length, SurveyStation> columnStations(const Wall& wall, Length width) {
   std::map<Length, SurveyStation> stations;
-  if (wall.columns.bays.empty()) return stations;
-  for (std::int32_t n = 1; const auto u = columnAt(wall.columns, n); ++n) {
-    if (*u >= Length() && *u <= width) offer(stations, {*u, SurveyStation::At::Column, n});
+  std::int32_t number = 0;
+  for (const Length u : columnsOf(wall.columns)) {
+    ++number;
+    if (u >= Length() && u <= width) offer(stations, {u, SurveyStation::At::Column, number});
   }
   return stations;
 }
@@ -115,8 +116,8 @@ std::optional<GirtReading> readingAt(const Wall& wall, const SurveyLine& line, L
 }
 
 Length deviationOf(const Wall& wall, const WallLayout& layout, const SurveyLine& line, const GirtReading& reading) {
-  const Length from = line.of == SurveyLine::Of::Slab ? Length() : chalkLineAt(wall, layout, reading.u);
-  return from + reading.height - plannedHeight(wall, layout, line, reading.u);
+  const Length planned = plannedHeight(wall, layout, line, reading.u);
+  return line.of == SurveyLine::Of::Slab ? reading.height - planned : shiftOf(wall, layout, reading, planned);
 }
 
 }  // namespace ribwright

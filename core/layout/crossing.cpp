@@ -12,9 +12,7 @@ Straight straightAt(const HeightLine& line, Length u, Beside side) {
 
 bool isFlatter(const Straight& one, const Straight& other) {
   if (one.level() || other.level()) return one.level();
-  const auto size = [](Length length) {
-    return Int128(length < Length() ? -length.nanometres() : length.nanometres());
-  };
+  const auto size = [](Length length) { return Int128(absolute(length).nanometres()); };
   return size(one.b.z - one.a.z) * size(other.b.u - other.a.u) <= size(other.b.z - other.a.z) * size(one.b.u - one.a.u);
 }
 

@@ -1,5 +1,7 @@
 #include "core/layout/girt_row.h"
 
+#include <algorithm>
+
 #include "core/job/by_id.h"
 
 namespace ribwright {
@@ -23,6 +25,10 @@ Length flangeBottom(const Girt& girt, Length flange) {
 }
 
 }  // namespace
+
+GirtReach girtReach(const Girt& girt, Length wallWidth) {
+  return {std::max(girt.from.value_or(Length()), Length()), std::min(girt.to.value_or(wallWidth), wallWidth)};
+}
 
 FlangeBends bendsOf(const Member& member) {
   const Length bend = member.bendRadius + member.thickness;

@@ -11,6 +11,12 @@
 
 namespace ribwright {
 
+// From where to where it stands on a wall of this width, u; from >= to: nowhere.
+struct GirtReach {
+  Length from, to;
+};
+GirtReach girtReach(const Girt& girt, Length wallWidth);
+
 // What bends take of a flange that bears on the sheet: at its heel, and at its other edge where a lip or web turns.
 struct FlangeBends {
   Length heel, edge;

@@ -102,6 +102,13 @@ Outcome<WallFace> wallFace(const Job& job, const Wall& wall) {
   return face;
 }
 
+std::vector<Length> columnsOf(const ColumnGrid& columns) {
+  if (columns.bays.empty()) return {};
+  std::vector<Length> all{columns.offset};
+  for (const Length bay : columns.bays) all.push_back(all.back() + bay);
+  return all;
+}
+
 std::optional<Length> columnAt(const ColumnGrid& columns, int n) {
   if (n < 1 || static_cast<std::size_t>(n) > columns.bays.size() + 1) return std::nullopt;
   Length u = columns.offset;

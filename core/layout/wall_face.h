@@ -29,6 +29,8 @@ Outcome<WallFace> wallFace(const Job& job, const Wall& wall);
 // The edge of the outline that carries this wall's letter (A is the first edge), or the wall's own line.
 std::optional<PlanLine> planLine(const Job& job, const Wall& wall);
 
+// u of columns 1, 2 ...; none while no bays are stated: one column alone divides nothing.
+std::vector<Length> columnsOf(const ColumnGrid& columns);
 // u of column n (1, 2 ...); absent when the grid has no such column.
 std::optional<Length> columnAt(const ColumnGrid& columns, int n);
 

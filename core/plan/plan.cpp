@@ -36,15 +36,6 @@ Job readsOf(const Job& job, const Wall& wall) {
   return reads;
 }
 
-std::vector<FoundStop> stopsOf(const std::vector<Finding>& findings) {
-  std::vector<FoundStop> stops;
-  for (const Finding& finding : findings) {
-    const bool ownReason = finding.id == "chalk-off-sheets";  // of batches, with what to do
-    if (finding.grade == Grade::Stop && !ownReason) stops.push_back({finding.id, finding.mark});
-  }
-  return stops;
-}
-
 std::shared_ptr<const WallPlan> planWall(Job reads) {
   auto made = std::make_shared<WallPlan>();
   made->reads = std::move(reads);
@@ -55,7 +46,7 @@ std::shared_ptr<const WallPlan> planWall(Job reads) {
     made->holes = holesOf(made->reads, wall, made->layout);
     made->batches = drillBatches(made->reads, wall, made->layout, made->holes);
     made->findings = findingsOf(made->reads, wall, made->layout, made->holes, made->batches);
-    holdForStops(made->batches, made->layout, stopsOf(made->findings));
+    holdForStops(made->batches, made->layout, stopsThatHold(made->findings));
   } else {
     made->layout.letter = wall.letter;
     for (const Fault& fault : layout.faults()) made->findings.push_back(notLaidOut(wall, fault));

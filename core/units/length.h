@@ -58,6 +58,9 @@ class Length {
   constexpr Length& operator+=(Length other) { return *this = *this + other; }
   constexpr Length& operator-=(Length other) { return *this = *this - other; }
 
+  // As long, whichever way it points.
+  friend constexpr Length absolute(Length length) { return length.nanometres_ < 0 ? -length : length; }
+
   // How many whole `part`s fit (towards minus infinity), and what is left (0 <= rest < part).
   // Throws std::domain_error unless part > 0.
   friend constexpr std::int64_t wholeTimes(Length whole, Length part) {

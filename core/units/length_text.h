@@ -45,6 +45,11 @@ std::string exactText(Length length, UnitSystem units);
 // to `decimals` (0..6). What is shown parses to what is shown.
 std::string shownText(Length length, const LengthStyle& style, int denominator = 16, int decimals = 0);
 
+// The mark of a tape that people read to: 1/16 in, or 1 mm.
+Length tapeMark(UnitSystem units);
+// To a mark of the tape where the length is one; else to 1/64 in or 0.1 mm.
+std::string fineText(Length length, const LengthStyle& style);
+
 // Shortest decimal that reads back the same nanometre: inches, feet and metres with at most 9 decimals, millimetres with
 // at most 6. '.' always.
 std::string decimalInches(Length length);

@@ -94,6 +94,15 @@ std::string shownText(Length length, const LengthStyle& style, int denominator, 
   return tapeText(roundHalfEven(nanometres * denominator, kInch), denominator);
 }
 
+Length tapeMark(UnitSystem units) {
+  return units == UnitSystem::FeetInches ? Length::inches(0, 4) : Length::millimetres(1);
+}
+
+std::string fineText(Length length, const LengthStyle& style) {
+  const bool whole = rest(length, tapeMark(style.units)) == Length();
+  return shownText(length, style, whole ? 16 : 64, whole ? 0 : 1);
+}
+
 std::string decimalInches(Length length) { return shortestDecimal(length, kInch); }
 
 std::string decimalFeet(Length length) { return shortestDecimal(length, 12 * kInch); }

@@ -9,14 +9,6 @@ namespace ribwright {
 
 namespace {
 
-bool isSixteenths(Length length) { return rest(length, Length::sixtyFourths(4)) == Length(); }
-bool isWholeMillimetres(Length length) { return rest(length, Length::millimetres(1)) == Length(); }
-
-std::string lengthText(Length length, const LengthStyle& style) {
-  if (style.units == UnitSystem::Millimetres) return shownText(length, style, 16, isWholeMillimetres(length) ? 0 : 1);
-  return shownText(length, style, isSixteenths(length) ? 16 : 64);
-}
-
 constexpr std::string_view fileStart = "words.", fileEnd = ".json";
 
 bool holdsWords(const EmbeddedFile& file) { return file.name.starts_with(fileStart); }
@@ -55,7 +47,7 @@ const Words& Words::of(std::string_view language) {
 }
 
 std::string Words::valueText(const WordValue& value, const LengthStyle& style) const {
-  if (const Length* length = std::get_if<Length>(&value)) return lengthText(*length, style);
+  if (const Length* length = std::get_if<Length>(&value)) return fineText(*length, style);
   if (const std::int64_t* count = std::get_if<std::int64_t>(&value)) return std::to_string(*count);
   if (const std::string* name = std::get_if<std::string>(&value)) return *name;
   return say(std::get<Phrase>(value), style);

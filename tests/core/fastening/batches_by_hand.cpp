@@ -44,7 +44,7 @@ std::vector<DrillBatch> batchesOf(const Job& job) {
 
 const BatchRow& girtRow(const DrillBatch& batch) {
   return *std::find_if(batch.rows.begin(), batch.rows.end(),
-                       [](const BatchRow& row) { return row.kind == HoleKind::Girt; });
+                       [](const BatchRow& row) { return row.key.kind == HoleKind::Girt; });
 }
 
 using Sheets = std::vector<std::int32_t>;
@@ -74,7 +74,7 @@ TEST_CASE("by hand: a girt measured as planned is drilled as planned, four sheet
   CHECK(batches[0].pieces == Sheets{0, 1, 2, 3});
   CHECK(batches[0].stack == Sheets{3, 2, 1, 0});
   REQUIRE(batches[0].rows.size() == 2);
-  CHECK(batches[0].rows[0].kind == HoleKind::Base);
+  CHECK(batches[0].rows[0].key.kind == HoleKind::Base);
   CHECK(batches[0].rows[0].s == in(2, 12));
   CHECK(batches[0].rows[1].s == in(88, 8));
   CHECK(batches[0].rows[1].support == "g1");

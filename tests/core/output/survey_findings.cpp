@@ -98,7 +98,7 @@ TEST_CASE("batch-row-held: a row that finds no ordinate, with what to do, cheape
   const std::string text = said(held[0]);
   CHECK(text.find("wall A, batch A/1, sheet A1") == 0);
   CHECK(text.find("Measure girt g1 again") < text.find("Or: Ask the engineer"));
-  CHECK(text.find("Or: Ask the engineer") < text.find("Or: Drill row girt g1 where the sheets hang."));
+  CHECK(text.find("Or: Ask the engineer") < text.find("Or: Drill the row on the girt g1 where the sheets hang."));
 }
 
 // UFGS 07413: screw lines straight within 1/2 in. A girt 1-1/8 in low at midspan of its one bay still takes four sheets

@@ -41,7 +41,7 @@ const std::set<std::string> alike = {"paper.job.date",
                                      "screws.steel",
                                      "screws.end.rows",
                                      "screws.kind.base",
-                                     "template.row.base",
+
                                      "finding.batch-row-held.do",
                                      "finding.batch-row-held.why",
                                      "finding.girt-off-plan.do",
