@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Breaks one rule of the trade at a time and shows that the tests see it.
 
-    tests/fuzz/mutants.py [sheets|screws|NAME ...]
+    tests/fuzz/mutants.py [sheets|screws|batches|NAME ...]
 
 Each mutant is one change of the source of layout or fastening, made in a copy of the tree; the tests of its floor and those
 above it and the properties over random buildings are built and run against it. A mutant that no test fails on is an error
@@ -53,7 +53,41 @@ SCREWS = [
     ("end laps take the girt's pattern", "core/fastening/support_places.cpp", "place.kind = lap ? HoleKind::EndLap : kindOf(row_.kind);", "place.kind = kindOf(row_.kind);"),
     ("nested girts keep the first one's face", "core/fastening/girt_rows.cpp", "joined->low = std::max(joined->low, girt.face.low);", ""),
 ]
-PROGRAMS = {"sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
+BATCHES = [
+    ("a stick check counts as its middle", "core/fastening/measured_faces.cpp", "reading.within.value_or(Length())", "Length()"),
+    ("a girt goes on as at its last station", "core/fastening/measured_faces.cpp", "if (!line || u < line->from || u > line->to) return std::nullopt;",
+     "if (!line) return std::nullopt;"),
+    ("the steel may be anywhere in a stick check", "core/fastening/measured_faces.cpp", "return {low + shift->most, high + shift->least, true, false};",
+     "return {low + shift->least, high + shift->most, true, false};"),
+    ("a face is as it was planned", "core/fastening/measured_faces.cpp", "  const MeasuredFace own = moved(face.low, face.high, shift);",
+     "  const MeasuredFace own = moved(face.low, face.high, Shift{});"),
+    ("the base stands where it was planned", "core/fastening/measured_faces.cpp", "ofSlab(hole.u));", "std::nullopt);"),
+    ("of nested girts the first one counts", "core/fastening/measured_faces.cpp", "    common->high = std::min(common->high, own.high);", ""),
+    ("margins forgotten on a measured face", "core/fastening/stack_holes.cpp", "noLimit : on.low + margin - piece.bottom", "noLimit : on.low - piece.bottom"),
+    ("an eave purlin needs no measuring", "core/fastening/stack_holes.cpp", "(hole.kind == HoleKind::Eave && face && !face->surveyed)", "(face && face->upright && face->low > face->high)"),
+    ("sheets under a lap are drilled too", "core/fastening/stack_holes.cpp", "sheet == hole.upper || both", "sheet == hole.upper || both || !inPlace"),
+    ("a row is not rounded", "core/fastening/drill_batches.cpp", "return roundTo(free ? planned : room.low + half(room.high - room.low), step);",
+     "return (void)step, free ? planned : room.low + half(room.high - room.low);"),
+    ("a row lies at the upper end of what is allowed", "core/fastening/drill_batches.cpp", "room.low + half(room.high - room.low)", "room.high"),
+    ("sheets join whether their rows hold or not", "core/fastening/drill_batches.cpp", "return agreed && allHold(sheet);", "return agreed;"),
+    ("a hole more does no harm", "core/fastening/drill_batches.cpp", "      if (!same && meets(hole, b)) return false;", "      if (!same && meets(hole, b)) return true;"),
+    ("notches are cut before drilling", "core/fastening/drill_batches.cpp", "    return standing.inside || standing.nearEdge;", "    return standing.inside || !standing.inside;"),
+    ("ripped sheets are stacked with whole ones", "core/fastening/drill_batches.cpp", "return startOf(a) == startOf(b) && isClear", "return isClear"),
+    ("a stack is as high as it likes", "core/fastening/drill_batches.cpp", "if (batch.pieces.size() >= static_cast<std::size_t>(limit_)) return false;", ""),
+    ("shortest lowest", "core/fastening/drill_batches.cpp", "return lengthOf(a) > lengthOf(b);", "return lengthOf(a) < lengthOf(b);"),
+    ("a fallen confirmation counts", "core/fastening/batch_reasons.cpp", "look.job.screws) == Confirmed::Yes", "look.job.screws) != Confirmed::No"),
+    ("the chalk line may be anywhere", "core/fastening/batch_reasons.cpp", "if (!atLine || !look.wall.survey.chalkLine) return;", "if (!atLine || look.wall.survey.chalkLine) return;"),
+    ("unstated steel is cleared", "core/fastening/batch_reasons.cpp", "if (!byId(look.job.members, stated.member))", "if (stated.id.empty())"),
+    ("moved rows keep no distance from screws", "core/fastening/crowded_rows.cpp", "if (u * u + up * up < Int128(limit.nanometres()) * limit.nanometres()) return false;",
+     "if (u * u + up * up < 0 * limit.nanometres()) return false;"),
+    ("moved rows keep no distance from edges", "core/fastening/crowded_rows.cpp", "if (standing.nearEdge || standing.inside != through) return false;",
+     "if (standing.inside != through) return false;"),
+    ("a clip's slot has no end", "core/fastening/batch_remedies.cpp", "return girt.clipSlot && by <= *girt.clipSlot && by <= mostGirtMove;", "return girt.clipSlot && by <= mostGirtMove;"),
+    ("a stop holds nothing but what it names", "core/fastening/batch_stops.cpp", "if (ofSheet && !names(stop.mark, batch, layout)) continue;", "if (!names(stop.mark, batch, layout)) continue;"),
+    ("a screw line is one for the whole wall", "core/checks/batch_checks.cpp", "lines[{hole.row, static_cast<std::size_t>(bay)}]", "lines[{hole.row, static_cast<std::size_t>(bay * 0)}]"),
+    ("crooked is what is off by twice the limit", "core/checks/batch_checks.cpp", "if (absolute(off) <= look.job.settings.straightness) continue;", "if (absolute(off) <= look.job.settings.straightness * 2) continue;"),
+]
+PROGRAMS = {"batches": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
 # Of the random tests those that look at what the mutants of a kind change.
 LOOKS_AT = {"sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
 
@@ -75,8 +109,8 @@ def failing(build, kind):
 
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
-    asked = set(sys.argv[1:]) or {"sheets", "screws"}
-    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS)) for m in mutants if asked & {kind, m[0]}]
+    asked = set(sys.argv[1:]) or {"sheets", "screws", "batches"}
+    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES)) for m in mutants if asked & {kind, m[0]}]
     programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:

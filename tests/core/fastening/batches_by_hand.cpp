@@ -1,67 +1,26 @@
-// Drill batches by pencil: a level wall 12 ft wide and 12 ft high, drop 1-3/4, cover 36, lip 1-1/2, leg 3/4, flush, hung
-// left to right: four sheets, A4 ripped at its leading edge. Screws at 2, 14, 26 in from the module line, so 3-1/2,
-// 15-1/2, 27-1/2 in from the starting edge. Girt g1 typed by its web line at 7 ft 4 in, flange down: 89-3/4 in above the
-// chalk line; its screw face is 1.975 in high, less 2 x (1.5 x 0.216 + 1/8) in: rows may be 0.5385 in off its middle.
+// Drill batches by pencil: a level wall 12 ft wide and 12 ft high, drop 1-3/4, cover 36, lip 1-1/2, leg 3/4, flush,
+// hung left to right: four sheets, A4 ripped at its leading edge. Screws at 2, 14, 26 in from the module line, so
+// 3-1/2, 15-1/2, 27-1/2 in from the starting edge. Girt g1 typed by its web line at 7 ft 4 in, flange down: 89-3/4 in
+// above the chalk line; its screw face is 1.975 in high, less 2 x (1.5 x 0.216 + 1/8) in: rows may be 0.5385 in off its
+// middle.
 #include <catch2/catch.hpp>
 
-#include "core/fastening/drill_batches.h"
-#include "core/job/pattern_numbers.h"
-#include "example_screws.h"
+#include "tests/core/fastening/measured_walls.h"
 
 using namespace ribwright;
 using namespace ribwright::examples;
 
 namespace {
 
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
-
-GirtReading at(Length u, Length height, std::optional<Length> within = {}) { return {u, height, within, "M", "day"}; }
-
-void confirm(Job& job) {
-  job.patterns[0].confirmation = {"S-4", "M", "day", numbersOf(job.patterns[0], job.screws)};
-}
-
-Job levelWall() {
-  Job job = screwed(gable40(), everywhere({in(2), in(14), in(26)}));
-  Wall& wall = job.walls[0];
-  wall.width = Length::feet(12);
-  wall.top = {{Length(), Length::feet(12)}, {Length::feet(12), Length::feet(12)}};
-  wall.girts = {girt("g1", Length::feet(7, 4), Girt::TypedBy::WebLine)};
-  confirm(job);
-  return job;
-}
-
 Job measured(std::vector<GirtReading> readings) {
-  Job job = levelWall();
+  Job job = levelWall({girt("g1", Length::feet(7, 4), Girt::TypedBy::WebLine)});
   job.walls[0].survey.girts = {{"g1", std::move(readings)}};
   return job;
-}
-
-std::vector<DrillBatch> batchesOf(const Job& job) {
-  const ScrewedWall wall(job);
-  return drillBatches(job, job.walls[0], wall.layout, wall.holes);
-}
-
-const BatchRow& girtRow(const DrillBatch& batch) {
-  return *std::find_if(batch.rows.begin(), batch.rows.end(),
-                       [](const BatchRow& row) { return row.key.kind == HoleKind::Girt; });
 }
 
 using Sheets = std::vector<std::int32_t>;
 using Why = HoldReason::Why;
 using What = Remedy::What;
-
-std::vector<Why> whys(const DrillBatch& batch) {
-  std::vector<Why> all;
-  for (const HoldReason& reason : batch.reasons) all.push_back(reason.why);
-  return all;
-}
-
-std::vector<What> whats(const DrillBatch& batch) {
-  std::vector<What> all;
-  for (const Remedy& remedy : batch.remedies) all.push_back(remedy.what);
-  return all;
-}
 
 }  // namespace
 

@@ -3,29 +3,19 @@
 #include <catch2/catch.hpp>
 
 #include "core/checks/findings_of.h"
-#include "core/job/pattern_numbers.h"
 #include "core/output/tables.h"
 #include "core/plan/plan.h"
-#include "tests/core/fastening/example_screws.h"
+#include "tests/core/fastening/measured_walls.h"
 
 using namespace ribwright;
 using namespace ribwright::examples;
 
 namespace {
 
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
-
-GirtReading at(Length u, Length height, std::optional<Length> within = {}) { return {u, height, within, "M", "day"}; }
-
-Job levelWall() {
-  Job job = screwed(freeWall(Length::feet(12)), everywhere({in(2), in(14), in(26)}));
-  job.walls[0].girts = {girt("g1", Length::feet(7, 4), Girt::TypedBy::WebLine)};
-  job.patterns[0].confirmation = {"S-4", "M", "day", numbersOf(job.patterns[0], job.screws)};
-  return job;
-}
+Job unmeasured() { return levelWall({girt("g1", Length::feet(7, 4), Girt::TypedBy::WebLine)}); }
 
 Job measured(std::vector<GirtReading> readings) {
-  Job job = levelWall();
+  Job job = unmeasured();
   job.walls[0].survey.girts = {{"g1", std::move(readings)}};
   return job;
 }
@@ -44,7 +34,7 @@ std::string said(const Finding& finding) {
 }  // namespace
 
 TEST_CASE("survey-missing: girts without a reading, once a wall") {
-  const auto missing = found(levelWall(), "survey-missing");
+  const auto missing = found(unmeasured(), "survey-missing");
   REQUIRE(missing.size() == 1);
   CHECK(missing[0].grade == Grade::Note);
   CHECK(said(missing[0]).starts_with("wall A, girts g1: These girts are not measured yet"));
@@ -59,7 +49,7 @@ TEST_CASE("survey-out-of-reach: sheets beyond a girt's last station") {
 }
 
 TEST_CASE("survey-girt-unknown: readings of a girt that the wall has not") {
-  Job job = levelWall();
+  Job job = unmeasured();
   job.walls[0].survey.girts = {{"g7", {at(in(0), in(80))}}, {"eave", {at(in(0), in(80))}}};
   const auto unknown = found(job, "survey-girt-unknown");
   REQUIRE(unknown.size() == 1);
