@@ -23,6 +23,7 @@ std::vector<DrawingScale> smallScales(UnitSystem units) {
 }
 
 std::string scaleWords(const DrawingScale& scale, UnitSystem units, const Words& words) {
+  if (scale.below == 1) return words.say("paper.scale.full", {}, {});
   std::string ratio = "1:" + std::to_string(scale.below);
   if (units == UnitSystem::Millimetres) return ratio;
   // 12 in / below as a fraction of an inch in lowest terms.

@@ -72,16 +72,10 @@ double drawPicture(Sketch& sketch, const Elevation& elevation, const WallPicture
   return bottom + noteHeight;
 }
 
-// The contents of one wall's pages before their frames, since those need the number of all pages.
-struct BarePage {
-  Sketch sketch;
-  std::string subject;
-  std::optional<DrawingScale> scale;
-};
-
 // The wall has no face to draw: the findings say why.
 BarePage notLaidOut(const Elevation& elevation) {
-  BarePage page{{}, elevation.view.say("paper.elevation"), {}};
+  BarePage page;
+  page.subject = elevation.view.say("paper.elevation");
   const Box& work = elevation.work;
   double y = work.top + 10;
   for (const std::string& line : wrapped(elevation.view.say("paper.not-laid-out"), markText, true, work.width())) {
@@ -96,7 +90,9 @@ std::vector<BarePage> barePages(const Elevation& elevation) {
   const FittedWall wall = fitted(elevation);
   std::vector<BarePage> pages;
   for (const WallPicture& picture : wall.pictures) {
-    BarePage page{{}, elevation.view.say("paper.elevation"), wall.scale};
+    BarePage page;
+    page.subject = elevation.view.say("paper.elevation");
+    page.scale = wall.scale;
     const Box& work = elevation.work;
     const double free = wall.tablesUnder ? 0 : work.height() - picture.bounds.height() - noteHeight;
     const double bottom = drawPicture(page.sketch, elevation, picture, work.top + std::max(0.0, free) / 3);
@@ -104,8 +100,11 @@ std::vector<BarePage> barePages(const Elevation& elevation) {
     pages.push_back(std::move(page));
   }
   if (wall.tablesUnder) return pages;
-  for (Sketch& table : tablePages(elevation))
-    pages.push_back({std::move(table), elevation.view.say("paper.tables"), {}});
+  for (Sketch& table : tablePages(elevation)) {
+    pages.emplace_back();
+    pages.back().sketch = std::move(table);
+    pages.back().subject = elevation.view.say("paper.tables");
+  }
   return pages;
 }
 
@@ -121,37 +120,25 @@ Elevation elevationOf(const Job& job, const Plan& plan, std::size_t wall, const 
   return elevation;
 }
 
-Page framed(const Elevation& elevation, const std::string& fingerprint, BarePage bare, int number, int count) {
-  const WallView& view = elevation.view;
-  const PageTitle title{wallTitle(*view.wall, *view.words), bare.subject, number, count, bare.scale, fingerprint};
-  drawFrame(bare.sketch, elevation.frame, title);
-  const std::string page = view.say("paper.page", {{"page", number}, {"pages", count}});
-  return {elevation.frame.paper, view.wall->letter, title.wall + ", " + title.subject + ", " + page,
-          std::move(bare.sketch.drawing), title.wall};
-}
-
 }  // namespace
+
+std::vector<BarePage> bareElevation(const Job& job, const Plan& plan, std::size_t wall, const PageFrame& frame,
+                                    int before) {
+  Elevation elevation = elevationOf(job, plan, wall, frame);
+  elevation.firstPage = before + 1;
+  std::vector<BarePage> pages = barePages(elevation);
+  for (BarePage& page : pages) page.wall = wall;
+  return pages;
+}
 
 std::vector<Page> elevationPages(const Job& job, const Plan& plan, PaperSize paper, const Words& words) {
   const PageFrame frame{paper, &job, &words, fingerprintOf(job).text()};
-  std::vector<Elevation> elevations;
-  std::vector<std::vector<BarePage>> bare;
-  int count = 0;
+  std::vector<BarePage> pages;
   for (std::size_t wall = 0; wall < job.walls.size() && wall < plan.walls.size(); ++wall) {
-    elevations.push_back(elevationOf(job, plan, wall, frame));
-    elevations.back().firstPage = count + 1;
-    bare.push_back(barePages(elevations.back()));
-    count += static_cast<int>(bare.back().size());
+    for (BarePage& page : bareElevation(job, plan, wall, frame, static_cast<int>(pages.size())))
+      pages.push_back(std::move(page));
   }
-  std::vector<Page> pages;
-  for (std::size_t wall = 0; wall < bare.size(); ++wall) {
-    const std::string fingerprint = fingerprintOf(job, job.walls[wall]).text();
-    for (BarePage& page : bare[wall]) {
-      const int number = static_cast<int>(pages.size()) + 1;
-      pages.push_back(framed(elevations[wall], fingerprint, std::move(page), number, count));
-    }
-  }
-  return pages;
+  return framed(frame, std::move(pages));
 }
 
 std::vector<Page> elevationPages(const Job& job, const Plan& plan, std::string_view letter, PaperSize paper,

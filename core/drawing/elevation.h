@@ -5,9 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/drawing/drawing.h"
-#include "core/plan/plan.h"
-#include "core/words/words.h"
+#include "core/drawing/bare_page.h"
 
 namespace ribwright {
 
@@ -17,6 +15,10 @@ namespace ribwright {
 // `plan` must be of `job`. Each names the fingerprints of the job and of its wall.
 std::vector<Page> elevationPages(const Job& job, const Plan& plan, PaperSize paper,
                                  const Words& words = Words::of("en"));
+
+// The pages of one wall without their frames; `before`: how many pages stand before them.
+std::vector<BarePage> bareElevation(const Job& job, const Plan& plan, std::size_t wall, const PageFrame& frame,
+                                    int before);
 
 // Those of one wall, with the numbers that they have among all; empty for a letter that the job has not.
 std::vector<Page> elevationPages(const Job& job, const Plan& plan, std::string_view letter, PaperSize paper,

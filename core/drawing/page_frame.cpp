@@ -25,8 +25,8 @@ double lineStep() { return lineOf(smallText) + textRoom; }
 
 std::vector<std::string> cautionLines(const PageFrame& frame) {
   const LengthStyle style = styleOf(*frame.job);
-  std::string all =
-      frame.words->say(style.units == UnitSystem::Millimetres ? "paper.figures.mm" : "paper.figures.ft-in", {}, style);
+  const bool metric = style.units == UnitSystem::Millimetres;
+  std::string all = frame.words->say(frame.figures + (metric ? ".mm" : ".ft-in"), {}, style);
   for (const char* id : cautions) all.append(" ").append(frame.words->say(id, {}, style));
   return wrapped(all, smallText, false, frameBox(frame.paper).width() - 2 * inset);
 }

@@ -23,10 +23,12 @@ struct PageFrame {
   PaperSize paper = PaperSize::Letter;
   const Job* job = nullptr;
   const Words* words = nullptr;
-  std::string fingerprint;  // the job's
+  std::string fingerprint;                // the job's
+  std::string figures = "paper.figures";  // id of what is said about the figures on it; ".ft-in" or ".mm" follows
 };
 
-// The rectangle that the frame leaves for the drawing; the same on every page of one job and paper.
+// The rectangle that the frame leaves for the drawing; the same on every page of one job and paper that
+// says the same of its figures.
 Box workArea(const PageFrame& frame);
 
 // The frame's line: nothing on a page lies beyond it.

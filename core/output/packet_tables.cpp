@@ -11,6 +11,7 @@ std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const Len
           {"pieces.csv", what("pieces"), 0, bytes(pieceTable(plan, style.units))},
           {"holes.csv", what("holes"), 0, bytes(holeTable(plan, style.units))},
           {"cuts.csv", what("cuts"), 0, bytes(cutTable(plan, style.units))},
+          {"module-marks.csv", what("module-marks"), 0, bytes(moduleMarkTable(plan, style.units))},
           {"findings.csv", what("findings"), 0, bytes(findingTable(plan, style, words))}};
 }
 

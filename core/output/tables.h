@@ -34,6 +34,11 @@ Table cutTable(const Plan& plan, UnitSystem units);
 // not at all in a sheet that lies under another one. zone: field, or corner of the wall.
 Table holeTable(const Plan& plan, UnitSystem units);
 
+// Where the leading edge of every sheet stands, run by run in hanging order: u, and running from the corner or joint
+// that its run starts at, which is the same at base and top girt. plumb_check: yes where the sheet is held against a
+// plumb line; hung: yes where it hangs and its place is a fact. band: 1 is the lowest.
+Table moduleMarkTable(const Plan& plan, UnitSystem units);
+
 // The plan's findings in their order. Lengths within the words are in `style`.
 Table findingTable(const Plan& plan, const LengthStyle& style, const Words& words = Words::of("en"));
 

@@ -205,9 +205,13 @@ SHED_WROTE = """Wrote into yard:
   pieces.csv: every piece: its place, size and kind
   holes.csv: every hole of every sheet: not for drilling
   cuts.csv: corners of every piece, to cut by
+  module-marks.csv: where the leading edge of each sheet stands
   findings.csv: what stops, wants a look or is good to know
   elevations.pdf: elevation of every wall
   elevation-A.svg: elevation of wall A
+  drill-templates.pdf: templates, strips and marks for drilling, wall by wall
+  drill-templates-A.svg: survey, template and strip pages of wall A
+  packet.pdf: all pages in the order of their use
   contents.csv: what is in this packet
 Findings: stop {}, look 0, note 0
 """

@@ -35,8 +35,10 @@ def walls_have_bookmarks(where, pdf, job, wall):
     done = told("mutool", "show", str(pdf), "outline")
     check("error" not in done.stderr.decode() and "warning: repair" not in done.stderr.decode(), f"{where}: {done.stderr}")
     headings = re.findall(r'^[+|-]\t"([^\n]*)"\t#page=(\d+)', done.stdout.decode(), re.M)
+    # A wall that is not sheeted has no pages for drilling.
+    drilled = [one for one in job["walls"] if pdf.name != "drill-templates.pdf" or one.get("cladding", "sheeted") == "sheeted"]
     letters = [re.match(wall + r" (\S+?)(,|$)", title) for title, _ in headings]
-    check(all(letters) and len(letters) == len(job["walls"]), f"{where}: bookmarks {headings}")
+    check(all(letters) and len(letters) == len(drilled), f"{where}: bookmarks {headings}")
     opened = [int(page) for _, page in headings]
     check(opened[:1] == [1] and opened == sorted(set(opened)), f"{where}: bookmarks open pages {opened}")
 
@@ -63,9 +65,11 @@ def pdf_is_sound(where, pdf, paper, job, language):
         embedded = re.search(r" (yes|no) +(yes|no) +(yes|no) +\d+ +\d+$", line)
         check(embedded and embedded.group(1) == "yes", f"{where}: font not embedded: {line}")
     walls_have_bookmarks(where, pdf, job, wall)
-    text_keeps_clear(where, pdf, pdf.parent)
-    for number in range(1, count + 1):
-        text = told("pdftotext", "-f", str(number), "-l", str(number), "-layout", str(pdf), "-").stdout.decode()
+    if pdf.name != "packet.pdf":  # which has the pages of the others
+        text_keeps_clear(where, pdf, pdf.parent)
+    texts = told("pdftotext", "-layout", str(pdf), "-").stdout.decode().split("\f")[:count]
+    check(len(texts) == count, f"{where}: text on {len(texts)} of {count} pages")
+    for number, text in enumerate(texts, 1):
         check(job["name"] in " ".join(text.split()), f"{where}: page {number} names the job")
         check(re.search(rf"\b{number} {of} {count}\b", text), f"{where}: page {number} says {number} {of} {count}")
     return count
@@ -99,7 +103,7 @@ def main():
     checked = 0
     for sample in SAMPLES:
         for paper in PAPERS:
-            for language in LANGUAGES:
+            for language in LANGUAGES if paper in ("letter", "a3") else ["en"]:
                 with tempfile.TemporaryDirectory() as temporary:
                     packet_is_sound(sample, paper, language, Path(temporary))
                 checked += 1

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "core/drawing/drill_pages.h"
 #include "core/drawing/elevation.h"
+#include "core/drawing/packet_pages.h"
 #include "core/output/svg.h"
 #include "ui/printing/pages_pdf.h"
 
@@ -39,10 +41,27 @@ std::vector<std::vector<Page>> byWall(const std::vector<Page>& pages) {
   return walls;
 }
 
-PacketFile svgFile(const std::vector<Page>& pages, const Words& words) {
+// Pages that are one PDF, and an SVG a wall.
+struct Document {
+  std::string pdf, pdfWords;  // name, id of what it is
+  std::string svg, svgWords;  // the same; name up to the wall's letter; empty: none
+  std::vector<Page> pages;
+};
+
+PacketFile svgFile(const Document& document, const std::vector<Page>& pages, const Words& words) {
   const std::string& letter = pages.front().wall;
-  return {"elevation-" + letter + ".svg", words.say("packet.elevation", {{"wall", letter}}, {}),
+  return {document.svg + letter + ".svg", words.say(document.svgWords, {{"wall", letter}}, {}),
           static_cast<int>(pages.size()), svgText(pages)};
+}
+
+std::vector<Document> documentsOf(const Job& job, const Plan& plan, PaperSize paper, const Words& words) {
+  std::vector<Document> documents{{"elevations.pdf", "packet.elevations", "elevation-", "packet.elevation",
+                                   elevationPages(job, plan, paper, words)},
+                                  {"drill-templates.pdf", "packet.drill-templates", "drill-templates-",
+                                   "packet.drill-template", drillPages(job, plan, paper, words)},
+                                  {"packet.pdf", "packet.packet", {}, {}, packetPages(job, plan, paper, words)}};
+  std::erase_if(documents, [](const Document& document) { return document.pages.empty(); });
+  return documents;
 }
 
 }  // namespace
@@ -58,19 +77,22 @@ Outcome<std::vector<PacketFile>> packetFiles(const Job& job, const Plan& plan, c
   if (!steps.next()) return packetStopped();
   std::vector<PacketFile> files = packetTables(job, plan, {form.units, job.decimalSign}, words);
   if (!steps.next()) return packetStopped();
-  const std::vector<Page> pages = elevationPages(shown, plan, form.paper, words);
-  const auto walls = byWall(pages);
-  steps.expect(static_cast<int>(pages.size() + walls.size()) + 1);
-  if (!pages.empty()) {
-    std::string pdf = pagesPdf(pages, {job.name, job.date, form.language}, [&] { return steps.next(); });
+  const std::vector<Document> documents = documentsOf(shown, plan, form.paper, words);
+  int expected = 1;
+  for (const Document& document : documents)
+    expected += static_cast<int>(document.pages.size() + (document.svg.empty() ? 0 : byWall(document.pages).size()));
+  steps.expect(expected);
+  for (const Document& document : documents) {
+    std::string pdf = pagesPdf(document.pages, {job.name, job.date, form.language}, [&] { return steps.next(); });
     if (steps.stopped()) return packetStopped();
-    if (pdf.empty()) return Fault{"elevations.pdf", "could not be painted; is there memory left?"};
+    if (pdf.empty()) return Fault{document.pdf, "could not be painted; is there memory left?"};
     files.push_back(
-        {"elevations.pdf", words.say("packet.elevations", {}, {}), static_cast<int>(pages.size()), std::move(pdf)});
-  }
-  for (const auto& wall : walls) {
-    if (!steps.next()) return packetStopped();
-    files.push_back(svgFile(wall, words));
+        {document.pdf, words.say(document.pdfWords, {}, {}), static_cast<int>(document.pages.size()), std::move(pdf)});
+    if (document.svg.empty()) continue;
+    for (const auto& wall : byWall(document.pages)) {
+      if (!steps.next()) return packetStopped();
+      files.push_back(svgFile(document, wall, words));
+    }
   }
   if (!steps.next()) return packetStopped();
   files.push_back(packetContents(job, files, words));

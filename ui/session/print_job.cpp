@@ -4,7 +4,7 @@
 #include <QMessageBox>
 #include <QPrintDialog>
 
-#include "core/drawing/elevation.h"
+#include "core/drawing/packet_pages.h"
 #include "ui/panels/paper_text.h"
 #include "ui/printing/paged_device.h"
 
@@ -46,7 +46,7 @@ QString wordsOf(Printed printed, const Session& session) {
 }
 
 void askAndPrint(const Session& session, QWidget* parent) {
-  const auto pages = elevationPages(session.job(), session.plan(), session.paper(), session.words());
+  const auto pages = packetPages(session.job(), session.plan(), session.paper(), session.words());
   QPrinter printer(QPrinter::HighResolution);
   printer.setDocName(QString::fromStdString(session.job().name));
   if (!pages.empty()) printer.setPageLayout(lying(pages.front()));

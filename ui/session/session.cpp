@@ -2,7 +2,7 @@
 
 #include <QDir>
 
-#include "core/drawing/elevation.h"
+#include "core/drawing/packet_pages.h"
 #include "core/drawing/particulars.h"
 #include "core/job/job_file.h"
 
@@ -115,7 +115,7 @@ void Session::choosePaper(PaperSize paper) {
 const std::vector<Page>& Session::pages() const {
   if (!pages_) {
     pages_.emplace();
-    if (isOpen() && wall_ >= 0) *pages_ = elevationPages(job(), plan(), chosenWall().letter, paper_);
+    if (isOpen() && wall_ >= 0) *pages_ = packetPages(job(), plan(), chosenWall().letter, paper_);
   }
   return *pages_;
 }

@@ -10,7 +10,8 @@
 //   stitch screw tornillo de costura · row hilera · pattern patrón · offset distancia · washer arandela drift of a
 //   drill desvío de la broca · corner zone zona de esquina · field zona central · trim remate concrete concreto · slab
 //   losa · grade terreno · batch lote · job trabajo · finding hallazgo · layout despiece by others por terceros · to
-//   state indicar · survey levantamiento
+//   state indicar · survey levantamiento · marking stick vara de marcar · full-scale strip regleta a tamaño real ·
+//   plumb plomo · swarf viruta · pilot hole agujero guía
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <set>
@@ -41,6 +42,11 @@ const std::set<std::string> alike = {"paper.job.date",
                                      "screws.steel",
                                      "screws.end.rows",
                                      "screws.kind.base",
+                                     "strip.ruler.in",
+                                     "strip.ruler.mm",
+                                     "template.holes",
+                                     "template.row.base",
+                                     "template.stack.sheet",
 
                                      "finding.batch-row-held.do",
                                      "finding.batch-row-held.why",

@@ -1,0 +1,23 @@
+// Pages before their frames, since those say how many pages there are.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/drawing/page_frame.h"
+#include "core/plan/plan.h"
+
+namespace ribwright {
+
+struct BarePage {
+  Sketch sketch;
+  std::string subject;                    // "elevation seen from outside"
+  std::optional<DrawingScale> scale;      // absent: what it shows is to no scale
+  std::size_t wall = 0;                   // index into Job::walls
+  std::string figures = "paper.figures";  // id of what is said about its figures
+};
+
+// Puts the frame round each and numbers them through. The frame's job and words are those that the pages were made of.
+std::vector<Page> framed(const PageFrame& frame, std::vector<BarePage> pages);
+
+}  // namespace ribwright
