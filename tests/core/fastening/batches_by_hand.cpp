@@ -116,6 +116,17 @@ TEST_CASE("sheets that end at the chalk line are held when it was snapped elsewh
   CHECK(batches[0].remedies[0].by == in(0, 4));
 }
 
+// One step at the left corner, 6 in down: the concrete is level.
+TEST_CASE("the chalk line is looked at where the base is one level run, however it is stated") {
+  Job job = measured({at(in(0), in(95, 12)), at(in(144), in(95, 12))});
+  job.walls[0].base.steps = {{Length(), -in(6)}};
+  CHECK(batchesOf(job).at(0).isCleared());
+  job.walls[0].survey.chalkLine = -in(7, 12);
+  CHECK(batchesOf(job).at(0).isCleared());
+  job.walls[0].survey.chalkLine = -in(8);
+  CHECK(whys(batchesOf(job).at(0)) == std::vector<Why>{Why::Chalk});
+}
+
 // The slab falls 3/8 in from corner to corner; the base angle's row, 1 in above it, falls with it.
 TEST_CASE("base rows follow the slab where it was measured") {
   Job job = measured({at(in(0), in(89, 12)), at(in(144), in(89, 12))});
