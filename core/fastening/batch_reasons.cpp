@@ -125,10 +125,12 @@ void giveReasons(const BatchLook& look, std::vector<DrillBatch>& batches) {
     girts(look, batch);
     rows(look, batch);
   }
-  const bool measured = std::any_of(batches.begin(), batches.end(), [](const DrillBatch& batch) {
-    return std::any_of(batch.rows.begin(), batch.rows.end(), [](const BatchRow& row) { return row.surveyed; });
+  // Where nothing is measured and all is held, nobody drills.
+  const bool isDrilled = std::any_of(batches.begin(), batches.end(), [](const DrillBatch& batch) {
+    return batch.isCleared() ||
+           std::any_of(batch.rows.begin(), batch.rows.end(), [](const BatchRow& row) { return row.surveyed; });
   });
-  if (measured) {
+  if (isDrilled) {
     const CrowdedRows near(look, batches);
     for (DrillBatch& batch : batches) crowded(look, near, batch);
   }
