@@ -19,7 +19,8 @@ inline Job smallSurveyedWall(int index) { return surveyedWall(kSurveySeed, index
 
 inline Job surveyedBuilding(int index) {
   Dice dice(kSurveySeed + 1, index);
-  return withSurvey(withScrews(randomJob(kSeed, index), dice), dice);
+  Job job = withSurvey(withScrews(randomJob(kSeed, index), dice), dice);
+  return dice.oneIn(6) ? withHungSheets(job, plan(job), dice) : job;
 }
 
 // Says what is wrong with this job and counts it; a test stops at its fifth bad job.
