@@ -23,10 +23,15 @@ void confirmation(const BatchLook& look, DrillBatch& batch) {
   batch.reasons.push_back({Why::NoConfirmation, id, -1, {}, {}, {}});
 }
 
+bool isLevel(const HeightLine& line) {
+  return std::all_of(line.vertices().begin(), line.vertices().end(),
+                     [&](const FaceVertex& vertex) { return vertex.z == line.vertices().front().z; });
+}
+
 // Sheets that end at the chalk line hang lower or higher than planned when it was snapped elsewhere.
 void chalk(const BatchLook& look, DrillBatch& batch) {
-  const Base& base = look.wall.base;
-  const bool atLine = base.form == Base::Form::Overhang && base.steps.empty() && batch.lane.tier == 0;
+  const bool overhang = look.wall.base.form == Base::Form::Overhang;
+  const bool atLine = overhang && isLevel(look.layout.face.bottom) && batch.lane.tier == 0;
   if (!atLine || !look.wall.survey.chalkLine) return;
   for (const std::int32_t piece : batch.pieces) {
     const Length bottom = look.layout.face.bottom.heightAt(pieceOf(look, piece).left, Beside::Right);
@@ -120,10 +125,12 @@ void giveReasons(const BatchLook& look, std::vector<DrillBatch>& batches) {
     girts(look, batch);
     rows(look, batch);
   }
-  const bool measured = std::any_of(batches.begin(), batches.end(), [](const DrillBatch& batch) {
-    return std::any_of(batch.rows.begin(), batch.rows.end(), [](const BatchRow& row) { return row.surveyed; });
+  // Where nothing is measured and all is held, nobody drills.
+  const bool isDrilled = std::any_of(batches.begin(), batches.end(), [](const DrillBatch& batch) {
+    return batch.isCleared() ||
+           std::any_of(batch.rows.begin(), batch.rows.end(), [](const BatchRow& row) { return row.surveyed; });
   });
-  if (measured) {
+  if (isDrilled) {
     const CrowdedRows near(look, batches);
     for (DrillBatch& batch : batches) crowded(look, near, batch);
   }

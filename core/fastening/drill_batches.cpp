@@ -24,7 +24,9 @@ struct Room {
 // Where the row is drilled in a sheet that allows this much; upright steel alone leaves it where it is planned.
 Length ordinate(const Room& room, Length planned, Length step) {
   const bool free = room.low == -noLimit && room.high == noLimit;
-  return roundTo(free ? planned : room.low + half(room.high - room.low), step);
+  // The middle may be half a nanometre: it is rounded once, together with the halving.
+  const Int128 twice = free ? 2 * Int128(planned.nanometres()) : Int128((room.low + room.high).nanometres());
+  return step * static_cast<std::int64_t>(roundHalfEven(twice, 2 * Int128(step.nanometres())));
 }
 
 bool holds(const Room& room, Length s) { return room.low <= s && s <= room.high; }

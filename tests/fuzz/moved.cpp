@@ -40,6 +40,16 @@ void turnSteel(Wall& wall, Length width) {
   std::reverse(columns.bays.begin(), columns.bays.end());
 }
 
+// Stations go from the other corner.
+void turnSurvey(WallSurvey& survey, Length width) {
+  for (GirtSurvey& girt : survey.girts) {
+    std::reverse(girt.readings.begin(), girt.readings.end());
+    for (GirtReading& reading : girt.readings) reading.u = width - reading.u;
+  }
+  std::reverse(survey.slab.begin(), survey.slab.end());
+  for (SlabReading& reading : survey.slab) reading.u = width - reading.u;
+}
+
 // Level runs of concrete as steps, the first from the left corner.
 std::vector<FacePoint> stepsOf(const Base& base) {
   std::vector<FacePoint> steps = base.steps;
@@ -113,6 +123,7 @@ Job mirrored(const Job& job) {
   for (Opening& opening : wall.openings) opening.place.from = Anchor::From::RightCorner;
   for (Penetration& hole : wall.penetrations) hole.place.from = Anchor::From::RightCorner;
   turnSteel(wall, width);
+  turnSurvey(wall.survey, width);
   for (HungSheet& hung : turnedJob.facts.hung) hung.leadingEdge = width - hung.leadingEdge;
   return turnedJob;
 }
@@ -128,6 +139,8 @@ Job raised(const Job& job, Length by) {
   for (Girt& girt : wall.girts) girt.height += by;
   for (Opening& opening : wall.openings) opening.sill += by;
   for (Penetration& hole : wall.penetrations) hole.centre += by;
+  raise(wall.survey.chalkLine, by);
+  for (SlabReading& reading : wall.survey.slab) reading.z += by;
   return up;
 }
 

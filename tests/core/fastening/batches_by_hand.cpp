@@ -50,6 +50,22 @@ TEST_CASE("by hand: a row lies in the middle of what its sheets allow, rounded t
   CHECK(batches[0].isCleared());
 }
 
+// Typed by its lower edge: bends take 0.2625 in, margins 0.449 in at each end; what is left of a flange of 1.4855 in is
+// one nanometre less than 1/16 in. It ends at 88-5/16 in, so that no other mark lies in it.
+TEST_CASE("by hand: where one mark of the tape is left the row is drilled there") {
+  Job job = levelWall({girt("g1", Length::feet(7), Girt::TypedBy::Bottom)});
+  job.members[0].flange = Length::nanometres(37'731'699);
+  Girt& g1 = job.walls[0].girts[0];
+  g1.height = in(88, 5) - in(1, 12) - job.members[0].flange + Length::nanometres(6'667'500 + 11'404'600);
+  measure(job, "g1");
+  const auto batches = batchesOf(job);
+  REQUIRE(batches.size() == 1);
+  CHECK(girtRow(batches[0]).high == in(88, 5));
+  CHECK(girtRow(batches[0]).low == in(88, 4) + Length::nanometres(1));
+  CHECK(girtRow(batches[0]).s == in(88, 5));
+  CHECK(batches[0].isCleared());
+}
+
 // Falling 1-1/2 in: sheets 1 to 3 lie 1.000 in apart, sheets 1 to 4 1.375, and 1.077 is what there is.
 TEST_CASE("by hand: a stack goes on as far as its rows hold") {
   const auto batches = batchesOf(measured({at(in(0), in(89, 12)), at(in(144), in(88, 4))}));
@@ -114,6 +130,17 @@ TEST_CASE("sheets that end at the chalk line are held when it was snapped elsewh
   REQUIRE(whys(batches[0]) == std::vector<Why>{Why::Chalk});
   CHECK(batches[0].reasons[0].by == -in(0, 4));
   CHECK(batches[0].remedies[0].by == in(0, 4));
+}
+
+// One step at the left corner, 6 in down: the concrete is level.
+TEST_CASE("the chalk line is looked at where the base is one level run, however it is stated") {
+  Job job = measured({at(in(0), in(95, 12)), at(in(144), in(95, 12))});
+  job.walls[0].base.steps = {{Length(), -in(6)}};
+  CHECK(batchesOf(job).at(0).isCleared());
+  job.walls[0].survey.chalkLine = -in(7, 12);
+  CHECK(batchesOf(job).at(0).isCleared());
+  job.walls[0].survey.chalkLine = -in(8);
+  CHECK(whys(batchesOf(job).at(0)) == std::vector<Why>{Why::Chalk});
 }
 
 // The slab falls 3/8 in from corner to corner; the base angle's row, 1 in above it, falls with it.
