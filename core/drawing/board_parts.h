@@ -13,6 +13,8 @@ void addSheets(BoardPicture& picture, const WallView& view);
 void addRibs(BoardPicture& picture, const WallView& view);
 void addOpenings(BoardPicture& picture, const WallView& view);
 void addGirts(BoardPicture& picture, const WallView& view);
+// Girts and eave purlin as measured.
+void addMeasured(BoardPicture& picture, const WallView& view);
 void addColumns(BoardPicture& picture, const WallView& view);
 void addFace(BoardPicture& picture, const WallView& view);
 void addScrews(BoardPicture& picture, const WallView& view);

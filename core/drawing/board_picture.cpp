@@ -68,6 +68,7 @@ BoardPicture boardPicture(const Job& job, const Plan& plan, std::size_t wall, co
   addSheets(picture, view);
   addRibs(picture, view);
   addGirts(picture, view);
+  addMeasured(picture, view);
   addColumns(picture, view);
   addOpenings(picture, view);
   addFace(picture, view);

@@ -1,4 +1,4 @@
-// Girts with the side to which their flange turns, and columns.
+// Girts with the side to which their flange turns and where they were measured, and columns.
 #include <algorithm>
 #include <map>
 #include <optional>
@@ -7,6 +7,7 @@
 #include "core/drawing/board_parts.h"
 #include "core/drawing/column_marks.h"
 #include "core/drawing/height_column.h"
+#include "core/drawing/measured_lines.h"
 
 namespace ribwright {
 
@@ -81,6 +82,14 @@ void addGirts(BoardPicture& picture, const WallView& view) {
     picture.marks.push_back({sign(flange, signIn), AlongWall(std::move(layers.starts[down])), BoardTone::Steel, {}});
     picture.marks.push_back({sign(flange, -signIn), AlongWall(std::move(layers.ends[down])), BoardTone::Steel, {}});
   }
+}
+
+void addMeasured(BoardPicture& picture, const WallView& view) {
+  std::vector<BoardLine> lines;
+  for (const std::vector<PaperPoint>& measured : measuredLines(view)) {
+    for (std::size_t i = 1; i < measured.size(); ++i) lines.push_back({measured[i - 1], measured[i]});
+  }
+  picture.lines.push_back({AlongWall(std::move(lines)), BoardTone::Steel, 2, Dash::Solid, {}});
 }
 
 void addColumns(BoardPicture& picture, const WallView& view) {

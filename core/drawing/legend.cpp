@@ -5,6 +5,7 @@
 #include "core/drawing/column_marks.h"
 #include "core/drawing/girt_lines.h"
 #include "core/drawing/hatch.h"
+#include "core/drawing/measured_lines.h"
 #include "core/drawing/rib_ends.h"
 #include "core/drawing/text_extent.h"
 
@@ -30,6 +31,14 @@ const Sign crossSign{reachOf(ScrewMark::Jamb), [](const PaperPoint& at) { return
 const Sign flangeUp{flangeReach, [](const PaperPoint& at) { return flangeRing(Girt::Flange::Up, at); }};
 const Sign flangeDown{flangeReach, [](const PaperPoint& at) { return flangeRing(Girt::Flange::Down, at); }};
 const Sign ribEnd{thinLine, [](const PaperPoint& at) { return ribRing({at.x, at.y - ribTick / 2}); }};
+
+// A short piece of the line itself.
+const Sign measured{
+    2.5, [](const PaperPoint& at) {
+      const double half = openingLine / 2;
+      return std::vector<PaperPoint>{
+          {at.x - 2.5, at.y - half}, {at.x + 2.5, at.y - half}, {at.x + 2.5, at.y + half}, {at.x - 2.5, at.y + half}};
+    }};
 
 const Sign translucentSign{hatchSignReach, [](const PaperPoint& at) { return hatchSign(at); }};
 
@@ -88,6 +97,8 @@ std::vector<Entry> entriesOf(const WallView& view, const Shown& shown) {
   };
   if (turns(Girt::Flange::Up)) entries.push_back({flangeUp, view.say("paper.flange.up")});
   if (turns(Girt::Flange::Down)) entries.push_back({flangeDown, view.say("paper.flange.down")});
+  if (!measuredLines(view).empty())
+    entries.push_back({measured, view.say("paper.measured", {{"times", std::int64_t(deviationEnlarged)}})});
   if (shown.translucent) entries.push_back({translucentSign, view.say("paper.translucent")});
   if (shown.ribs) entries.push_back({ribEnd, view.say("paper.rib-ends")});
   if (!view.bays && !columnsSeen(view).empty()) entries.push_back({noSign, view.say("paper.bays-without-room")});

@@ -12,6 +12,7 @@
 #include "core/drawing/hatch.h"
 #include "core/drawing/label_block.h"
 #include "core/drawing/legend.h"
+#include "core/drawing/measured_lines.h"
 #include "core/drawing/opening_labels.h"
 #include "core/drawing/piece_labels.h"
 #include "core/drawing/rib_ends.h"
@@ -143,6 +144,7 @@ WallPicture wallPicture(const WallView& view, const MatchMark& left, const Match
   withoutRoom += drawWallChains(sketch, view, base);
   drawHangSign(sketch, view, sketch.bounds().bottom + 3);
   drawGirtLines(sketch, view);
+  drawMeasuredLines(sketch, view);
   const bool ribs = drawRibEnds(sketch, view), translucent = drawTranslucent(sketch, view);
   const ScrewsShown screws = drawScrewMarks(sketch, view);
   drawLegend(sketch, view, {screws, ribs, translucent, columnsWithoutRoom}, sketch.bounds().bottom + overLegend);

@@ -1,0 +1,78 @@
+// Measured girts on the elevation.
+#include "core/drawing/measured_lines.h"
+
+#include <catch2/catch.hpp>
+
+#include "core/drawing/elevation.h"
+#include "tests/core/drawing/drawn_jobs.h"
+#include "tests/core/drawing/page_faults.h"
+#include "tests/core/drawing/surveyed_job.h"
+
+using namespace ribwright;
+
+namespace {
+
+// The lowest edge stands 1/2 in high at the left corner and 1/4 in low at the right one.
+Job sagging() {
+  const Job job = withMember(screwedFront());
+  const std::size_t lowest = job.walls[0].girts.size();  // after the eave
+  const Length width = *job.walls[0].width;
+  return surveyed(job, [=](std::size_t line, Length u) {
+    if (line != lowest) return Length();
+    return u == Length() ? Length::inches(0, 32) : u == width ? -Length::inches(0, 16) : Length();
+  });
+}
+
+}  // namespace
+
+TEST_CASE("a measured girt is drawn about its row, ten times as far off as it is") {
+  const Job job = sagging();
+  const Plan made = plan(job);
+  WallView view = wholeWall(job, made, 0, Words::of("en"));
+  view.scale = {48};
+  const auto lines = measuredLines(view);
+  REQUIRE(lines.size() == job.walls[0].survey.girts.size());
+  const std::vector<PaperPoint>& lowest = lines.back();
+  const double row = lowest[1].y;
+  CHECK(lowest.front().x == Approx(0));
+  CHECK(lowest.front().y == Approx(row - 12.7 * 10 / 48));
+  CHECK(lowest.back().y == Approx(row + 6.35 * 10 / 48));
+  CHECK(lowest.back().x == Approx(view.x(view.to)));
+  const SupportRow* girt = nullptr;
+  for (const SupportRow& one : made.walls[0]->holes.supports.rows) {
+    if (one.kind == SupportKind::Girt && (!girt || one.stretches.front().row < girt->stretches.front().row))
+      girt = &one;
+  }
+  CHECK(row == Approx(view.y(girt->stretches.front().row)));
+}
+
+TEST_CASE("what of a measured girt lies beyond a match line is not on the drawing") {
+  const Job job = sagging();
+  const Plan made = plan(job);
+  WallView view = wholeWall(job, made, 0, Words::of("en"));
+  view.scale = {48};
+  const Length width = view.to;
+  view.from = scaled(width, 1, 3);
+  view.to = scaled(width, 2, 3);
+  for (const auto& line : measuredLines(view)) {
+    for (const PaperPoint& point : line) {
+      CHECK(point.x >= -1e-9);
+      CHECK(point.x <= view.x(view.to) + 1e-9);
+    }
+    CHECK(line.front().x == Approx(0).margin(1e-9));
+    CHECK(line.back().x == Approx(view.x(view.to)));
+  }
+}
+
+TEST_CASE("measured girts run through no text of an elevation, whose legend says what they are") {
+  const Job job = sagging();
+  const Plan made = plan(job);
+  for (const PaperSize paper : {PaperSize::Letter, PaperSize::A3}) {
+    bool said = false;
+    for (const Page& page : elevationPages(job, made, paper)) {
+      CHECK(pageFaults(page) == std::vector<std::string>{});
+      said = said || timesSaid(page, "as measured, off the plans 10 times enlarged") == 1;
+    }
+    CHECK(said);
+  }
+}
