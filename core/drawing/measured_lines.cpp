@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/drawing/height_column.h"
 #include "core/fastening/survey_grid.h"
 
 namespace ribwright {
@@ -10,15 +11,30 @@ namespace {
 constexpr double roundLabels = 0.75;
 constexpr double shortest = 1;
 
-// Where the drawing has the line that deviations are shown about, upward from z = 0 on paper.
+// What this drawing shows of the line that deviations are drawn about.
+std::vector<LevelPart> shownParts(const WallView& view, const SurveyLine& line) {
+  if (line.of != SurveyLine::Of::Girt) return {{view.x(line.from), view.x(line.to)}};
+  std::vector<LevelPart> parts;
+  for (const SupportRow& row : view.holes->supports.rows) {
+    for (const Stretch& stretch : row.stretches) {
+      const auto& girts = stretch.girts;
+      if (stretch.steel != Stretch::Steel::Own || std::find(girts.begin(), girts.end(), line.girt) == girts.end())
+        continue;
+      const Length from = std::max(stretch.from, view.from), to = std::min(stretch.to, view.to);
+      if (from >= to) continue;
+      for (const LevelPart& part : partsInFace(view, stretch.row, from, to)) parts.push_back(part);
+    }
+  }
+  return parts;
+}
+
+// Where it is, upward from z = 0 on paper.
 double drawnHeight(const WallView& view, const SurveyLine& line, Length u) {
-  if (line.of == SurveyLine::Of::Girt) {
-    for (const SupportRow& row : view.holes->supports.rows) {
-      for (const Stretch& stretch : row.stretches) {
-        const auto& girts = stretch.girts;
-        const bool own = stretch.steel == Stretch::Steel::Own && u >= stretch.from && u <= stretch.to;
-        if (own && std::find(girts.begin(), girts.end(), line.girt) != girts.end()) return -view.y(stretch.row);
-      }
+  for (const SupportRow& row : view.holes->supports.rows) {
+    for (const Stretch& stretch : row.stretches) {
+      const auto& girts = stretch.girts;
+      const bool own = stretch.steel == Stretch::Steel::Own && u >= stretch.from && u <= stretch.to;
+      if (own && std::find(girts.begin(), girts.end(), line.girt) != girts.end()) return -view.y(stretch.row);
     }
   }
   return -view.y(plannedHeight(*view.wall, *view.layout, line, u));
@@ -53,8 +69,11 @@ std::vector<std::vector<PaperPoint>> measuredLines(const WallView& view) {
       const double up = drawnHeight(view, line, reading.u) + view.size(off) * deviationEnlarged;
       points.push_back({view.x(reading.u), -up});
     }
-    std::vector<PaperPoint> seen = clipped(points, 0, view.x(view.to));
-    if (seen.size() > 1) lines.push_back(std::move(seen));
+    for (const LevelPart& part : shownParts(view, line)) {
+      const double left = std::max(part.from, 0.0), right = std::min(part.to, view.x(view.to));
+      std::vector<PaperPoint> seen = clipped(points, left, right);
+      if (seen.size() > 1) lines.push_back(std::move(seen));
+    }
   }
   return lines;
 }
