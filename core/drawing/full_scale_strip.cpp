@@ -190,12 +190,16 @@ class TileDrawing {
     // The line's outer side is the metal's edge.
     const double inward = at == 0 ? half : -half;
     sketch.line({x(at) + inward, top_}, {x(at) + inward, under() + 2}, 2 * half);
-    const std::string words = wall_.say(starting ? "template.starting-edge" : "template.leading-edge");
-    sketch.text({{x(at) + (at == 0 ? 3 : -3), under() + 2.5 + ascentOf(siteText)},
+    if (!starting) return;
+    // Under the letters of match lines, which a short tile has near by.
+    const std::string words = wall_.say("template.starting-edge");
+    const double width = widthOf(words, siteText, true);
+    const double left = std::max(room_.left, at == 0 ? x(at) : x(at) - width);
+    sketch.text({{left, under() + 2.5 + lineOf(siteText) + 0.4 + ascentOf(siteText)},
                  siteText,
-                 at == 0 ? TextAnchor::Start : TextAnchor::End,
+                 TextAnchor::Start,
                  0,
-                 starting,
+                 true,
                  words,
                  -1});
   }
@@ -214,7 +218,7 @@ class TileDrawing {
   double zero_, top_, row_;
 };
 
-double tileHeight() { return lineOf(siteText) + leader + stripHeight + 2.5 + lineOf(siteText) + 1.5; }
+double tileHeight() { return lineOf(siteText) + leader + stripHeight + 2.5 + 2 * lineOf(siteText) + 1; }
 
 // Ticks from y up (-1) or down (+1), every so many a longer one, and what it measures beside its end.
 void ruler(Sketch& sketch, double left, double y, double side, double step, int count, int longEvery,
