@@ -71,6 +71,7 @@ class HoldCheck {
       }
       const std::vector<int> pieces(batch.pieces.begin(), batch.pieces.end());
       complaints_.check(wall_.mayShareAStack(pieces), batch.id + ": sheets that may not share a stack");
+      checkPile(batch);
     }
     std::size_t stacked = 0;
     for (const std::vector<int>& lane : wall_.lanes()) {
@@ -86,6 +87,19 @@ class HoldCheck {
       }
     }
     complaints_.check(stacked == of.size(), "sheets in batches that have nothing to be drilled, or hang already");
+  }
+
+  // The same sheets, the longest lowest, of equally long ones the one hung last.
+  void checkPile(const DrillBatch& batch) {
+    std::vector<std::int32_t> pile = batch.stack;
+    for (std::size_t i = 1; i < pile.size(); ++i) {
+      const Piece &under = wall_.piece(pile[i - 1]), &over = wall_.piece(pile[i]);
+      const bool right = under.blankLength > over.blankLength ||
+                         (under.blankLength == over.blankLength && under.hangOrder > over.hangOrder);
+      complaints_.check(right, batch.id + ": " + over.mark + " lies over " + under.mark);
+    }
+    std::sort(pile.begin(), pile.end());
+    complaints_.check(pile == batch.pieces, batch.id + ": other sheets in its stack");
   }
 
   // Its rows are the holes that its sheets have, none else.

@@ -1,6 +1,7 @@
 // A batch is cleared exactly when nothing speaks against it: pattern confirmed, girts measured, their sections stated,
 // chalk line where the sheets end, rows on steel and off other screws, no stop. A held one says why, and what to do.
 #include <algorithm>
+#include <cstdlib>
 #include <map>
 #include <set>
 
@@ -39,6 +40,7 @@ class StatusCheck {
   }
 
   std::map<Why, int> reasons;
+  int moved = 0, asked = 0;  // girts, and engineers about them
 
  private:
   static std::string number(Why why) { return std::to_string(static_cast<int>(why)); }
@@ -98,8 +100,8 @@ class StatusCheck {
         const auto row = std::find_if(batch.rows.begin(), batch.rows.end(),
                                       [&](const BatchRow& one) { return drilledRow(one) == drilled.row; });
         if (row == batch.rows.end()) continue;
-        const bool moved = nm(row->s) != drilled.planned;
-        if (moved && heights_.isCrowded(drilled.hole, nm(wall_.piece(piece).bottom + row->s))) return true;
+        const bool elsewhere = nm(row->s) != drilled.planned;
+        if (elsewhere && heights_.isCrowded(drilled.hole, nm(wall_.piece(piece).bottom + row->s))) return true;
       }
     }
     return false;
@@ -131,7 +133,21 @@ class StatusCheck {
       if (complaints_.check(reason < remedies.size(), batch.id + ": a remedy of no reason")) ++remedies[reason];
       complaints_.check(i == 0 || batch.remedies[i - 1].what <= remedy.what, batch.id + ": remedies out of order");
     }
+    for (const Remedy& remedy : batch.remedies) checkMove(batch, remedy);
     complaints_.check(std::count(remedies.begin(), remedies.end(), 0) == 0, batch.id + ": a reason without a remedy");
+  }
+
+  // Nobody moves a girt beyond its clip's slot or 1/2 in without the engineer; within both he need not be asked.
+  void checkMove(const DrillBatch& batch, const Remedy& remedy) {
+    const bool moves = remedy.what == Remedy::What::MoveGirt;
+    if (!moves && remedy.what != Remedy::What::AskEngineer) return;
+    const auto& girts = wall_.wall().girts;
+    const auto girt = std::find_if(girts.begin(), girts.end(), [&](const Girt& g) { return g.id == remedy.name; });
+    if (!complaints_.check(girt != girts.end(), batch.id + ": a girt to be moved that is not there")) return;
+    const Nm by = std::abs(nm(remedy.by));
+    const bool may = girt->clipSlot && by <= nm(*girt->clipSlot) && by <= kInch / 2;
+    complaints_.check(moves == may, batch.id + ": who moves " + remedy.name + " by " + std::to_string(by));
+    ++(moves ? moved : asked);
   }
 
   const MeasuredWall& wall_;
@@ -152,6 +168,7 @@ bool noneCleared(const Job& job) {
 
 TEST_CASE("A batch is held when something speaks against it, and not otherwise") {
   std::map<Why, int> reasons;
+  int moved = 0, asked = 0;
   eachSurveyed(1200, 300, [&](const Job& job) {
     Complaints complaints;
     eachMeasuredWall(job, plan(job), [&](const MeasuredWall& wall, const WallPlan& planned) {
@@ -159,6 +176,8 @@ TEST_CASE("A batch is held when something speaks against it, and not otherwise")
       StatusCheck check(wall, planned, complaints);
       check.all();
       for (const auto& [why, many] : check.reasons) reasons[why] += many;
+      moved += check.moved;
+      asked += check.asked;
     });
     return complaints;
   });
@@ -167,6 +186,8 @@ TEST_CASE("A batch is held when something speaks against it, and not otherwise")
     INFO("reason " << static_cast<int>(why));
     CHECK(reasons[why] >= 20);
   }
+  CHECK(moved >= 20);
+  CHECK(asked >= 20);
 }
 
 TEST_CASE("No batch is cleared when nobody confirmed its pattern, or its numbers changed since") {
