@@ -8,6 +8,7 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+#include "core/drawing/drill_pages.h"
 #include "core/drawing/elevation.h"
 #include "tests/ui/open_window.h"
 #include "ui/painting/page_painter.h"
@@ -52,6 +53,7 @@ class PicturesTest : public QObject {
   void theWindowInEveryAppearance();
   void theWindow();
   void aPage();
+  void aTemplate();
 
  private:
   QImage windowPainted();
@@ -121,6 +123,19 @@ void PicturesTest::aPage() {
   const QImage image = painted(*page, 5);
   QVERIFY(inked(image) > 0.02);
   QVERIFY(image.save(place("elevation.png")));
+}
+
+// The first template of the measured wall.
+void PicturesTest::aTemplate() {
+  const Session& session = window_->session();
+  const auto pages = drillPages(session.job(), session.plan(), PaperSize::Letter);
+  const auto page = std::find_if(pages.begin(), pages.end(), [](const Page& each) {
+    return each.wall == "B" && each.title.find("drill template") != std::string::npos;
+  });
+  QVERIFY(page != pages.end());
+  const QImage image = painted(*page, 5);
+  QVERIFY(inked(image) > 0.02);
+  QVERIFY(image.save(place("template.png")));
 }
 
 QTEST_MAIN(PicturesTest)
