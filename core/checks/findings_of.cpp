@@ -48,6 +48,7 @@ std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayo
       {"survey", checkSurvey},
       {"drill batches", checkBatches},
       {"straight lines", checkStraightness},
+      {"lap holes", checkLapHoles},
   };
   const WallLook look(job, wall, layout, holes, batches);
   std::vector<Finding> findings;

@@ -69,5 +69,6 @@ void checkSurvey(const WallLook& look, std::vector<Finding>& findings);
 // Batches whose rows do not hold, and screw lines that are not straight.
 void checkBatches(const WallLook& look, std::vector<Finding>& findings);
 void checkStraightness(const WallLook& look, std::vector<Finding>& findings);
+void checkLapHoles(const WallLook& look, std::vector<Finding>& findings);
 
 }  // namespace ribwright

@@ -106,3 +106,27 @@ TEST_CASE("screw-line-crooked: screws off the line between their bay's end screw
   CHECK(crooked[0].mark == "g1");
   CHECK(crooked[0].source == "UFGS 07413");
 }
+
+// Falling 1-1/2 in over 12 ft, in two stacks or more; both sheets of each lap are drilled. Where a stack ends, the lap's
+// two holes are at two ordinates.
+TEST_CASE("lap-holes-apart: holes in both sheets of a lap that are drilled in two stacks") {
+  Job job = measured({at(in(0), in(89, 12)), at(in(144), in(88, 4))});
+  Profile& profile = job.profiles[0];
+  profile.section = {{-profile.over, Length()}, {profile.cover + profile.under, Length()}};  // flat, so that laps bear
+  job.patterns[0] = everywhere({in(12), Length::inches(34, 54)});
+  confirm(job);
+  CHECK(found(job, "lap-holes-apart").empty());  // the upper sheet alone
+  job.patterns[0].lapHoles = ScrewPattern::LapHoles::BothSheets;
+  confirm(job);
+  const Plan made = plan(job);
+  const auto& batches = made.walls[0]->batches;
+  REQUIRE(batches.size() >= 2);
+  const auto apart = found(job, "lap-holes-apart");
+  REQUIRE(apart.size() == batches.size() - 1);
+  const Length by = girtRow(batches[0]).s - girtRow(batches[1]).s;
+  CHECK(by > in(0, 1));
+  CHECK(said(apart[0]).find("would lie " + shownText(by, {}) + " apart") != std::string::npos);
+  // Level, they are alike.
+  job.walls[0].survey.girts[0].readings[1].height = in(89, 12);
+  CHECK(found(job, "lap-holes-apart").empty());
+}
