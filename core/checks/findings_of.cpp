@@ -46,6 +46,7 @@ std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayo
       {"faces stated", checkFacesStated},
       {"screw spacing", checkScrewSpacing},
       {"survey", checkSurvey},
+      {"girt sag", checkGirtSag},
       {"drill batches", checkBatches},
       {"straight lines", checkStraightness},
   };

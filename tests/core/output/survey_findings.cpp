@@ -3,6 +3,8 @@
 #include <catch2/catch.hpp>
 
 #include "core/checks/findings_of.h"
+#include "core/fastening/girt_sag.h"
+#include "core/layout/lay_out_wall.h"
 #include "core/output/tables.h"
 #include "core/plan/plan.h"
 #include "tests/core/fastening/measured_walls.h"
@@ -105,4 +107,55 @@ TEST_CASE("screw-line-crooked: screws off the line between their bay's end screw
   REQUIRE(crooked.size() == 1);
   CHECK(crooked[0].mark == "g1");
   CHECK(crooked[0].source == "UFGS 07413");
+}
+
+// The wall's one girt, an 8 in zed, over two bays: 12 ft are too short to sag an eighth of an inch, 24 ft
+// are not.
+TEST_CASE("girt-sag: a note once a wall while no props are in place, at the bay that sags most") {
+  const auto spanning = [](std::int64_t feet) {
+    Job job = unmeasured();
+    Wall& wall = job.walls[0];
+    wall.width = Length::feet(feet + 12);
+    wall.top = {{Length(), Length::feet(12)}, {*wall.width, Length::feet(12)}};
+    wall.columns.bays = {Length::feet(12), Length::feet(feet)};
+    return job;
+  };
+  CHECK(found(spanning(12), "girt-sag").empty());
+  const auto sags = found(spanning(24), "girt-sag");
+  REQUIRE(sags.size() == 1);
+  CHECK(sags[0].grade == Grade::Note);
+  CHECK(sags[0].mark == "g1");
+  CHECK(sags[0].source == "three-moment equation; E of AISI S100, AISC 360; common practice");
+  CHECK(said(sags[0]).find("between its holds 12' 0\" and 36' 0\" from the left corner (one of 2 continuous spans, "
+                           "three-moment equation). That is with its gross section") != std::string::npos);
+  CHECK(said(sags[0]).find("Set props at midspan before girts are measured and sheets are hung") != std::string::npos);
+  Job propped = spanning(24);
+  propped.walls[0].survey.propsInPlace = true;
+  CHECK(found(propped, "girt-sag").empty());
+  Job unstated = spanning(24);
+  unstated.walls[0].girts[0].member.clear();
+  CHECK(found(unstated, "girt-sag").empty());
+}
+
+// One girt over one bay that grows by a sixteenth of an inch at a time: the note comes with the first bay in which it
+// sags more than 1/8 in, or 3 mm in a job in millimetres.
+TEST_CASE("girt-sag: 1/8 in is not worth a prop, more is; 3 mm in jobs in millimetres") {
+  for (const auto& [units, limit] :
+       {std::pair(UnitSystem::FeetInches, in(0, 2)), std::pair(UnitSystem::Millimetres, Length::millimetres(3))}) {
+    Job job = unmeasured();
+    job.units = units;
+    Wall& wall = job.walls[0];
+    wall.width = Length::feet(20);
+    wall.top = {{Length(), Length::feet(12)}, {*wall.width, Length::feet(12)}};
+    const auto sagOf = [&](Length span) {
+      wall.columns.bays = {span};
+      const auto layout = layOutWall(job, wall).value();
+      return girtSags(job, wall, layout, supportsOf(job, wall, layout)).at(0).sag;
+    };
+    Length span = Length::feet(20);
+    while (sagOf(span) > limit) span -= Length::inches(0, 4);
+    CHECK(found(job, "girt-sag").empty());
+    CHECK(sagOf(span + Length::inches(0, 4)) > limit);
+    CHECK(found(job, "girt-sag").size() == 1);
+  }
 }

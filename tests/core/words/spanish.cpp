@@ -10,7 +10,7 @@
 //   stitch screw tornillo de costura · row hilera · pattern patrón · offset distancia · washer arandela drift of a
 //   drill desvío de la broca · corner zone zona de esquina · field zona central · trim remate concrete concreto · slab
 //   losa · grade terreno · batch lote · job trabajo · finding hallazgo · layout despiece by others por terceros · to
-//   state indicar · survey levantamiento
+//   state indicar · survey levantamiento · sag flecha · span (of a girt) luz · prop puntal
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <set>
