@@ -47,6 +47,7 @@ std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayo
       {"screw spacing", checkScrewSpacing},
       {"survey", checkSurvey},
       {"girt sag", checkGirtSag},
+      {"slab edge", checkSlabEdge},
       {"drill batches", checkBatches},
       {"straight lines", checkStraightness},
   };

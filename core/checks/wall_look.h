@@ -68,6 +68,8 @@ inline constexpr std::string_view chalkFinding = "chalk-off-sheets";
 void checkSurvey(const WallLook& look, std::vector<Finding>& findings);
 // Girts that sag without props.
 void checkGirtSag(const WallLook& look, std::vector<Finding>& findings);
+// The measured slab edge where sheets leave it open.
+void checkSlabEdge(const WallLook& look, std::vector<Finding>& findings);
 // Batches whose rows do not hold, and screw lines that are not straight.
 void checkBatches(const WallLook& look, std::vector<Finding>& findings);
 void checkStraightness(const WallLook& look, std::vector<Finding>& findings);

@@ -159,3 +159,46 @@ TEST_CASE("girt-sag: 1/8 in is not worth a prop, more is; 3 mm in jobs in millim
     CHECK(found(job, "girt-sag").size() == 1);
   }
 }
+
+// The edge falls 3 in to the right corner: past the sheets' end, 1-3/4 in below the datum, 84 in from the left one.
+// Sheets of 145-3/4 in are ordered 146: the line at 4-3/4 in asks for 3 in more.
+TEST_CASE("slab-edge-open: the measured edge below the sheets' end, with the line that covers it") {
+  Job job = unmeasured();
+  job.walls[0].survey.slab = {{in(0), in(0)}, {in(144), -in(3)}};
+  const auto open = found(job, "slab-edge-open");
+  REQUIRE(open.size() == 1);
+  CHECK(open[0].grade == Grade::Look);
+  CHECK(open[0].key() == "slab-edge-open|A||place 1");
+  CHECK(said(open[0]).find(R"(wall A, 7' 0" to 12' 0" from the left corner: )") == 0);
+  CHECK(said(open[0]).find(R"(by 1-1/4" at most, 12' 0" from the left corner)") != std::string::npos);
+  CHECK(said(open[0]).find(R"(Snap the chalk line 3" lower, at -4-3/4" from the top of concrete)") !=
+        std::string::npos);
+  const auto longer = found(job, "sheets-short-of-slab");
+  REQUIRE(longer.size() == 1);
+  CHECK(longer[0].grade == Grade::Note);
+  CHECK(said(longer[0]).find("wall A, sheets A1, A2, A3, A4: ") == 0);
+  CHECK(said(longer[0]).find(R"(by 2-3/4" at most)") != std::string::npos);
+  // The edge just at the sheets' end is not open, and then nobody asks for longer sheets.
+  job.walls[0].survey.slab[1].z = -in(1, 12);
+  CHECK(found(job, "slab-edge-open").empty());
+  CHECK(found(job, "sheets-short-of-slab").empty());
+}
+
+TEST_CASE("slab-edge-open: in a notch the line that covers the edge may set sheets on the ledge") {
+  Job job = unmeasured();
+  job.walls[0].base.form = Base::Form::Notch;
+  job.walls[0].survey.slab = {{in(0), in(0)}, {in(144), -in(3)}};
+  const auto open = found(job, "slab-edge-open");
+  REQUIRE(open.size() == 1);
+  CHECK(said(open[0]).find("have the ledge cut lower there") != std::string::npos);
+}
+
+TEST_CASE("slab-edge-open: a drop of nothing is told once, by the plans alone") {
+  Job job = unmeasured();
+  job.walls[0].base.drop = Length();
+  job.walls[0].survey.slab = {{in(0), in(0)}, {in(144), -in(3)}};
+  const auto open = found(job, "slab-edge-open");
+  REQUIRE(open.size() == 1);
+  CHECK(said(open[0]) == R"(wall A: The sheets do not hang below the top of concrete (drop 0"): the slab edge stays )"
+                         R"(open to weather. Let the sheets overhang the slab edge, or use a base trim or a notch.)");
+}

@@ -45,7 +45,9 @@ const std::set<std::string> alike = {"paper.job.date",
                                      "finding.batch-row-held.do",
                                      "finding.batch-row-held.why",
                                      "finding.girt-off-plan.do",
-                                     "finding.screw-line-crooked.do"};
+                                     "finding.screw-line-crooked.do",
+                                     "finding.slab-edge-open.do",
+                                     "finding.slab-edge-open.why"};
 
 }  // namespace
 
