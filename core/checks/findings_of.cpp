@@ -48,6 +48,7 @@ std::vector<Finding> findingsOf(const Job& job, const Wall& wall, const WallLayo
       {"survey", checkSurvey},
       {"girt sag", checkGirtSag},
       {"slab edge", checkSlabEdge},
+      {"diagonals", checkDiagonals},
       {"drill batches", checkBatches},
       {"straight lines", checkStraightness},
   };

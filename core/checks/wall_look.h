@@ -70,6 +70,8 @@ void checkSurvey(const WallLook& look, std::vector<Finding>& findings);
 void checkGirtSag(const WallLook& look, std::vector<Finding>& findings);
 // The measured slab edge where sheets leave it open.
 void checkSlabEdge(const WallLook& look, std::vector<Finding>& findings);
+// A wall that leans along itself, or is not as wide as planned, by its diagonals.
+void checkDiagonals(const WallLook& look, std::vector<Finding>& findings);
 // Batches whose rows do not hold, and screw lines that are not straight.
 void checkBatches(const WallLook& look, std::vector<Finding>& findings);
 void checkStraightness(const WallLook& look, std::vector<Finding>& findings);

@@ -202,3 +202,42 @@ TEST_CASE("slab-edge-open: a drop of nothing is told once, by the plans alone") 
   CHECK(said(open[0]) == R"(wall A: The sheets do not hang below the top of concrete (drop 0"): the slab edge stays )"
                          R"(open to weather. Let the sheets overhang the slab edge, or use a base trim or a notch.)");
 }
+
+// A wall 16 ft wide and 12 ft high: 20 ft from corner to corner. Over 12 ft it may lean 3/10 in.
+TEST_CASE("wall-out-of-square and wall-width-off-plan: what the diagonals say") {
+  Job job = unmeasured();
+  Wall& wall = job.walls[0];
+  wall.width = Length::feet(16);
+  wall.top = {{Length(), Length::feet(12)}, {*wall.width, Length::feet(12)}};
+  const auto measuredAs = [&](Length rising, Length falling) {
+    wall.survey.diagonalRising = rising;
+    wall.survey.diagonalFalling = falling;
+  };
+  measuredAs(Length::feet(20), Length::feet(20));
+  CHECK(found(job, "wall-out-of-square").empty());
+  CHECK(found(job, "wall-width-off-plan").empty());
+
+  // Half their difference, times 20 / 16: 15/64 in each way lean 0.293 in, 1/4 in lean 0.3125 in.
+  measuredAs(Length::feet(20) + Length::sixtyFourths(15), Length::feet(20) - Length::sixtyFourths(15));
+  CHECK(found(job, "wall-out-of-square").empty());
+  measuredAs(Length::feet(20) - in(0, 4), Length::feet(20) + in(0, 4));
+  const auto leaning = found(job, "wall-out-of-square");
+  REQUIRE(leaning.size() == 1);
+  CHECK(leaning[0].grade == Grade::Look);
+  CHECK(said(leaning[0]).find(R"(leans 5/16" to the left over its height of 12' 0")") != std::string::npos);
+  CHECK(found(job, "wall-width-off-plan").empty());
+
+  // Both longer by as much: times 20 / 16 too.
+  measuredAs(Length::feet(20) + Length::sixtyFourths(25), Length::feet(20) + Length::sixtyFourths(25));
+  CHECK(found(job, "wall-width-off-plan").empty());  // 0.488 in
+  measuredAs(Length::feet(20) - Length::sixtyFourths(26), Length::feet(20) - Length::sixtyFourths(26));
+  const auto narrow = found(job, "wall-width-off-plan");
+  REQUIRE(narrow.size() == 1);
+  CHECK(narrow[0].grade == Grade::Look);
+  CHECK(said(narrow[0]).find(R"(is 15' 11-1/2" wide, 1/2" narrower than the 16' 0" of the plans)") !=
+        std::string::npos);
+  CHECK(found(job, "wall-out-of-square").empty());
+
+  wall.survey.diagonalFalling.reset();
+  CHECK(found(job, "wall-width-off-plan").empty());
+}
