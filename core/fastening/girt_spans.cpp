@@ -111,8 +111,9 @@ std::int32_t ContinuousGirt::girtAt(Length u) const {
 }
 
 std::vector<ContinuousGirt> continuousGirts(const Wall& wall, const WallLayout& layout, const WallSupports& supports) {
-  const Holds holds(wall, layout, supports);
   std::vector<ContinuousGirt> all;
+  if (columnsOf(wall.columns).empty()) return all;
+  const Holds holds(wall, layout, supports);
   for (ContinuousGirt& girt : joined(partsOf(supports))) {
     girt.holds = holds.of(girt);
     append(all, std::move(girt), wall.girtSetting);

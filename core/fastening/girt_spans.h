@@ -36,7 +36,8 @@ struct ContinuousGirt {
 // is stated and more.
 inline constexpr Length endsAtColumn = Length::inches(6);
 
-// From the lowest row up, each from left to right.
+// From the lowest row up, each from left to right. None while the wall's bays are not stated: columns may stand
+// anywhere.
 std::vector<ContinuousGirt> continuousGirts(const Wall& wall, const WallLayout& layout, const WallSupports& supports);
 
 }  // namespace ribwright

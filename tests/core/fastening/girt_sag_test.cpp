@@ -172,6 +172,13 @@ TEST_CASE("nothing is said of girts without a member, or on a wall without bays"
   job = wallOf({ft(20)});
   job.walls[0].columns.bays.clear();
   CHECK(sagsOf(job).empty());
+  // Nor between two doors there: a column may stand between them.
+  job = wallOf({ft(40)});
+  job.walls[0].openings = {opening(ft(4), Length(), ft(8)), opening(ft(30), Length(), ft(8))};
+  job.walls[0].openings[1].id = "O2";
+  CHECK(sagsOf(job).size() == 3);
+  job.walls[0].columns.bays.clear();
+  CHECK(sagsOf(job).empty());
 }
 
 TEST_CASE("in metric modulus the same girt sags less") {
