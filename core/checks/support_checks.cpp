@@ -1,6 +1,7 @@
 // Steel behind the sheets: girts within the sheet's span, behind band limits and end laps.
 #include <algorithm>
 
+#include "core/checks/screw_words.h"
 #include "core/checks/wall_look.h"
 #include "core/job/by_id.h"
 #include "core/layout/girt_row.h"
@@ -89,7 +90,11 @@ void checkLowerEnds(const WallLook& look, std::vector<Finding>& findings) {
                                     "common practice"));
   }
   if (base.form == Base::Form::Overhang && base.drop <= Length()) {
-    findings.push_back(look.finding(Grade::Look, "slab-edge-open", "", {{"drop", base.drop}}, "common practice"));
+    findings.push_back(look.finding(Grade::Look, "slab-edge-open", "",
+                                    {{"place", std::string()},
+                                     {"why", phrase("slab.no-drop", {{"drop", base.drop}})},
+                                     {"do", phrase("slab.overhang")}},
+                                    "common practice"));
   }
 }
 

@@ -66,6 +66,12 @@ void checkScrewSpacing(const WallLook& look, std::vector<Finding>& findings);
 inline constexpr std::string_view chalkFinding = "chalk-off-sheets";
 // What was measured: girts that the wall has not, girts far off the plans, readings that do not reach, the chalk line.
 void checkSurvey(const WallLook& look, std::vector<Finding>& findings);
+// Girts that sag without props.
+void checkGirtSag(const WallLook& look, std::vector<Finding>& findings);
+// The measured slab edge where sheets leave it open.
+void checkSlabEdge(const WallLook& look, std::vector<Finding>& findings);
+// A wall that leans along itself, or is not as wide as planned, by its diagonals.
+void checkDiagonals(const WallLook& look, std::vector<Finding>& findings);
 // Batches whose rows do not hold, and screw lines that are not straight.
 void checkBatches(const WallLook& look, std::vector<Finding>& findings);
 void checkStraightness(const WallLook& look, std::vector<Finding>& findings);

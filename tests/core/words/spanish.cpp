@@ -12,6 +12,7 @@
 //   losa · grade terreno · batch lote · job trabajo · finding hallazgo · layout despiece by others por terceros · to
 //   state indicar · survey levantamiento · marking stick vara de marcar · full-scale strip regleta a tamaño real ·
 //   plumb plomo · swarf viruta · pilot hole agujero guía
+//   sag flecha · span (of a girt) luz · prop puntal
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <set>
@@ -51,7 +52,9 @@ const std::set<std::string> alike = {"paper.job.date",
                                      "finding.batch-row-held.do",
                                      "finding.batch-row-held.why",
                                      "finding.girt-off-plan.do",
-                                     "finding.screw-line-crooked.do"};
+                                     "finding.screw-line-crooked.do",
+                                     "finding.slab-edge-open.do",
+                                     "finding.slab-edge-open.why"};
 
 }  // namespace
 
