@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Breaks one rule of the trade at a time and shows that the tests see it.
 
-    tests/fuzz/mutants.py [sheets|screws|batches|NAME ...]
+    tests/fuzz/mutants.py [sheets|screws|batches|survey|NAME ...]
 
 Each mutant is one change of the source of layout or fastening, made in a copy of the tree; the tests of its floor and those
 above it and the properties over random buildings are built and run against it. A mutant that no test fails on is an error
@@ -102,7 +102,25 @@ BATCHES = [
     ("a screw line is one for the whole wall", "core/checks/batch_checks.cpp", "lines[{hole.row, static_cast<std::size_t>(bay)}]", "lines[{hole.row, static_cast<std::size_t>(bay * 0)}]"),
     ("crooked is what is off by twice the limit", "core/checks/batch_checks.cpp", "if (absolute(off) <= look.job.settings.straightness) continue;", "if (absolute(off) <= look.job.settings.straightness * 2) continue;"),
 ]
-PROGRAMS = {"batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
+SURVEY = [
+    ("a zed bends about its web's line alone", "core/fastening/member_properties.cpp",
+     "return properties.weak - properties.product * properties.product / properties.strong;", "return properties.weak;"),
+    ("corners are square", "core/fastening/member_properties.cpp", "member.bendRadius.inMillimetres() + sizes.t / 2;", "sizes.t / 2;"),
+    ("a span forgets its neighbour", "core/fastening/continuous_beam.cpp", "moments[i] -= upper[i] * moments[i + 1];", "moments[i] -= 0 * upper[i];"),
+    ("three spans go by the formula of two", "core/fastening/girt_sag.cpp", "return .0069 * whole;", "return whole / 185;"),
+    ("flush girts run on over columns", "core/fastening/girt_spans.cpp", "setting == GirtSetting::Bypass", "setting != GirtSetting::Flush || !girt.parts.empty()"),
+    ("the jambs of windows hold girts", "core/fastening/girt_spans.cpp", "return cut && cut->reachesFloor;", "return cut != nullptr;"),
+    ("laps carry nothing on", "core/fastening/girt_spans.cpp", "other.to > other.from && share(part, other);", "other.to > other.from && other.girts == part.girts;"),
+    ("props make no difference", "core/checks/sag_checks.cpp", "look.wall.survey.propsInPlace || ", ""),
+    ("the chalk line is rounded up", "core/fastening/chalk_snaps.cpp", "one.line = step * wholeTimes(one.lowest - asked, step);", "one.line = roundUp(one.lowest - asked, step);"),
+    ("sheets cover the slab edge under doors", "core/fastening/chalk_snaps.cpp", "if (!cut.reachesFloor) continue;", "if (cut.id.empty() || !cut.reachesFloor || cut.left < cut.right) continue;"),
+    ("the ledge lies at the lowest edge", "core/fastening/chalk_snaps.cpp", "one.line < highest - base.depth;", "one.line < highest - highest + one.lowest - base.depth;"),
+    ("the stated chalk line does not count", "core/fastening/chalk_snaps.cpp", "wall.survey.chalkLine && wall.base.steps.empty()", "wall.survey.chalkLine && !wall.base.steps.empty()"),
+    ("blanks have nothing to spare", "core/fastening/chalk_snaps.cpp", "needed - piece.blankLength", "needed - (piece.top - piece.bottom)"),
+    ("a wall leans the other way", "core/fastening/squareness.cpp", "half(sum - difference)", "half(difference - sum)"),
+    ("a wall may lean twice as far", "core/fastening/squareness.cpp", "scaled(height, 1, 480)", "scaled(height, 1, 240)"),
+]
+PROGRAMS = {"batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
 # Of the random tests those that look at what the mutants of a kind change.
 RANDOM = {"test_fuzz", "test_outside"}
 LOOKS_AT = {"batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
@@ -125,8 +143,8 @@ def failing(build, kind):
 
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
-    asked = set(sys.argv[1:]) or {"sheets", "screws", "batches"}
-    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES)) for m in mutants if asked & {kind, m[0]}]
+    asked = set(sys.argv[1:]) or set(PROGRAMS)
+    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY)) for m in mutants if asked & {kind, m[0]}]
     programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:
