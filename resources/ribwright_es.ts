@@ -128,10 +128,6 @@
         <translation>Ribwright</translation>
     </message>
     <message>
-        <source>%1 (%2), Ribwright</source>
-        <translation>%1 (%2), Ribwright</translation>
-    </message>
-    <message>
         <source>Shee&amp;ts: %1</source>
         <translation>&amp;Láminas: %1</translation>
     </message>
@@ -170,6 +166,18 @@
     <message>
         <source>&amp;Go on</source>
         <translation>&amp;Seguir</translation>
+    </message>
+    <message>
+        <source>The job could not be saved. Nothing is lost: it is still open, with all its changes.</source>
+        <translation>No se pudo guardar el trabajo. Nada se ha perdido: sigue abierto, con todos sus cambios.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)[*], Ribwright</source>
+        <translation>%1 (%2)[*], Ribwright</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
     </message>
 </context>
 <context>
@@ -354,6 +362,57 @@
     </message>
 </context>
 <context>
+    <name>ribwright::SaveJob</name>
+    <message>
+        <source>Save the job as</source>
+        <translation>Guardar el trabajo como</translation>
+    </message>
+    <message>
+        <source>Job files (*.json);;All files (*)</source>
+        <translation>Archivos de trabajo (*.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Save the job</source>
+        <translation>Guardar el trabajo</translation>
+    </message>
+    <message>
+        <source>%1 has been changed on the disk since it was read or saved here. It was not overwritten.</source>
+        <translation>%1 cambió en el disco desde que se leyó o se guardó aquí. No se sobrescribió.</translation>
+    </message>
+    <message>
+        <source>Save under another name, or read the file again and lose the changes made here.</source>
+        <translation>Guárdelo con otro nombre, o lea de nuevo el archivo y pierda los cambios hechos aquí.</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve as…</source>
+        <translation>Guardar co&amp;mo…</translation>
+    </message>
+    <message>
+        <source>Read &amp;again</source>
+        <translation>&amp;Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Cancelar</translation>
+    </message>
+    <message>
+        <source>Changes are not saved</source>
+        <translation>Cambios sin guardar</translation>
+    </message>
+    <message>
+        <source>%1 has changes that are not saved. Save them?</source>
+        <translation>%1 tiene cambios sin guardar. ¿Guardarlos?</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Discard</source>
+        <translation>&amp;Descartar</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::StartPage</name>
     <message>
         <source>No job is open</source>
@@ -519,10 +578,6 @@
         <translation>&amp;Leer de nuevo</translation>
     </message>
     <message>
-        <source>&amp;Save packet…</source>
-        <translation>&amp;Guardar paquete…</translation>
-    </message>
-    <message>
         <source>S&amp;top the packet</source>
         <translation>&amp;Detener el paquete</translation>
     </message>
@@ -609,6 +664,18 @@
     <message>
         <source>&amp;Print…</source>
         <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve as…</source>
+        <translation>Guardar co&amp;mo…</translation>
+    </message>
+    <message>
+        <source>Save pac&amp;ket…</source>
+        <translation>Guardar pa&amp;quete…</translation>
     </message>
 </context>
 </TS>

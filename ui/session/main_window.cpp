@@ -55,7 +55,7 @@ QSize customarySize(const QWidget& window) {
 
 }  // namespace
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), actions_(makeActions(*this)) {
+MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), saving_(session_, this), actions_(makeActions(*this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setAcceptDrops(true);
   makePanels();
@@ -151,6 +151,12 @@ void MainWindow::connectSession() {
   connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
   connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
   connect(&watch_, &FileWatch::changed, this, [this] { reload_->offer(QFileInfo(session_.path()).fileName()); });
+  connect(&saving_, &SaveJob::saved, this, &MainWindow::showSaved);
+  connect(&saving_, &SaveJob::readAgainAsked, this, [this] { readJob(session_.path()); });
+  connect(&saving_, &SaveJob::failed, this, [this](const std::vector<Fault>& faults) {
+    faults_->setFaults(tr("The job could not be saved. Nothing is lost: it is still open, with all its changes."),
+                       faults);
+  });
   connect(reload_, &ReloadBar::readAgainAsked, this, [this] { openJob(session_.path()); });
   connect(status_->packet(), &PacketBar::stopAsked, this, [this] { packet_.stop(); });
   connect(&packet_, &PacketWork::progressed, status_->packet(), &PacketBar::setProgress);
@@ -161,6 +167,8 @@ void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
   on(actions_.open, [this] { askForJob(); });
   on(actions_.reload, [this] { openJob(session_.path()); });
+  on(actions_.save, [this] { saving_.save(); });
+  on(actions_.saveAs, [this] { saving_.saveAs(); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -210,7 +218,10 @@ void MainWindow::fillRecent() {
   if (actions_.recent->isEmpty()) actions_.recent->addAction(tr("none yet"))->setEnabled(false);
 }
 
-bool MainWindow::openJob(const QString& path) {
+bool MainWindow::openJob(const QString& path) { return saving_.mayLetGo() && readJob(path); }
+
+bool MainWindow::readJob(const QString& named) {
+  const QString path = named;  // may be the session's own, which changes
   const bool again = session_.isOpen() && path == session_.path();
   QGuiApplication::setOverrideCursor(Qt::WaitCursor);
   const bool read = session_.open(path);
@@ -220,7 +231,7 @@ bool MainWindow::openJob(const QString& path) {
     return false;
   }
   reload_->hide();
-  watch_.watch(path);
+  watch_.watch(path, session_.fileDigest());
   remember(path);
   if (again) statusBar()->showMessage(tr("Read again."), shortWhile);
   return true;
@@ -263,9 +274,26 @@ void MainWindow::showJob() {
   stack_->setCurrentIndex(open ? 1 : 0);
   showHistory();
   showView();
-  if (!open) return setWindowTitle(tr("Ribwright"));
+  if (!open) return;
   statusBar()->clearMessage();
-  setWindowTitle(tr("%1 (%2), Ribwright").arg(text(session_.job().name), QFileInfo(session_.path()).fileName()));
+}
+
+// The star is where the system marks a window whose document has changed.
+void MainWindow::showTitle() {
+  const auto plain = [](QString words) { return words.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]")); };
+  const bool open = session_.isOpen();
+  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright")
+                            .arg(plain(text(session_.job().name)), plain(QFileInfo(session_.path()).fileName()))
+                      : tr("Ribwright"));
+  setWindowModified(open && !session_.history()->isSaved());
+}
+
+void MainWindow::showSaved() {
+  reload_->hide();
+  faults_->hide();
+  watch_.watch(session_.path(), session_.fileDigest());
+  remember(session_.path());
+  statusBar()->showMessage(tr("Saved: %1").arg(session_.path()), shortWhile);
 }
 
 void MainWindow::showWall() {
@@ -285,6 +313,7 @@ void MainWindow::showHistory() {
   };
   named(actions_.undo, tr("Undo"), undo ? history->undoName() : std::string());
   named(actions_.redo, tr("Redo"), redo ? history->redoName() : std::string());
+  showTitle();
 }
 
 void MainWindow::showView() {
@@ -339,7 +368,7 @@ bool MainWindow::mayStopPacket() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!mayStopPacket()) return event->ignore();
+  if (!saving_.mayLetGo() || !mayStopPacket()) return event->ignore();
   packet_.stop();
   event->accept();
 }

@@ -6,6 +6,7 @@
 
 #include "ui/session/file_watch.h"
 #include "ui/session/packet_work.h"
+#include "ui/session/save_job.h"
 #include "ui/session/session.h"
 #include "ui/session/window_actions.h"
 
@@ -30,7 +31,7 @@ class MainWindow : public QMainWindow {
  public:
   explicit MainWindow(QWidget* parent = nullptr);
 
-  // False when it cannot be read; the window then says why.
+  // False when it cannot be read; the window then says why. False too when a person keeps what is open and not saved.
   bool openJob(const QString& path);
   // Makes the packet beside everything else and writes it into a folder; packetEnded() when it is over. False: one is
   // being made already, or no job is open.
@@ -54,6 +55,7 @@ class MainWindow : public QMainWindow {
   QWidget* makeSide();
   void connectSession();
   void connectActions();
+  bool readJob(const QString& path);
   void askForJob();
   void askForFolder();
   void fillRecent();
@@ -61,6 +63,8 @@ class MainWindow : public QMainWindow {
   void showJob();
   void showWall();
   void showHistory();
+  void showTitle();
+  void showSaved();
   void showView();
   void showFaults();
   void showPacketEnd(const PacketEnd& end);
@@ -72,6 +76,7 @@ class MainWindow : public QMainWindow {
   Session session_;
   FileWatch watch_;
   PacketWork packet_;
+  SaveJob saving_;
   WindowActions actions_;
   QStackedWidget* stack_ = nullptr;  // the start page, or the job
   PerimeterStrip* strip_ = nullptr;
