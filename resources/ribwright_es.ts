@@ -179,6 +179,10 @@
         <source>Saved: %1</source>
         <translation>Guardado: %1</translation>
     </message>
+    <message>
+        <source>Gi&amp;rts and survey: %1</source>
+        <translation>La&amp;rgueros y levantamiento: %1</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::PacketBar</name>
@@ -440,6 +444,142 @@
     <message>
         <source>Findings of the whole job: %1</source>
         <translation>Hallazgos de todo el trabajo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::Survey</name>
+    <message>
+        <source>By the plans %1 from the top of concrete.</source>
+        <translation>Según planos %1 desde la cara superior del concreto.</translation>
+    </message>
+    <message>
+        <source>By the plans %1 above the chalk line.</source>
+        <translation>Según planos %1 sobre la línea de tiza.</translation>
+    </message>
+    <message>
+        <source>Measured %1 (%2).</source>
+        <translation>Medido %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Read by %1.</source>
+        <translation>Leyó %1.</translation>
+    </message>
+    <message>
+        <source>Eave</source>
+        <translation>Alero</translation>
+    </message>
+    <message>
+        <source>Slab edge</source>
+        <translation>Borde de la losa</translation>
+    </message>
+    <message>
+        <source>Girt without an id</source>
+        <translation>Larguero sin nombre</translation>
+    </message>
+    <message>
+        <source>Girt %1</source>
+        <translation>Larguero %1</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
+    </message>
+    <message>
+        <source>mid %1-%2</source>
+        <translation>medio %1-%2</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3 from the left corner.</source>
+        <translation>%1, %2, a %3 de la esquina izquierda.</translation>
+    </message>
+    <message>
+        <source>It does not reach to here.</source>
+        <translation>No llega hasta aquí.</translation>
+    </message>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Todavía sin medir.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::SurveyModel</name>
+    <message>
+        <source>Strike out %1 readings</source>
+        <translation>Borrar %1 lecturas</translation>
+    </message>
+    <message>
+        <source>%1 readings</source>
+        <translation>%1 lecturas</translation>
+    </message>
+    <message>
+        <source>Strike out the reading: %1, %2</source>
+        <translation>Borrar la lectura: %1, %2</translation>
+    </message>
+    <message>
+        <source>Reading: %1, %2</source>
+        <translation>Lectura: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::SurveyPanel</name>
+    <message>
+        <source>Readings of the chosen wall, heights above the chalk line</source>
+        <translation>Lecturas de la pared elegida, alturas sobre la línea de tiza</translation>
+    </message>
+    <message>
+        <source>Props in place at midspan</source>
+        <translation>Puntales puestos entre columnas</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <translation>Leyó</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Chalk line at</source>
+        <translation>Línea de tiza en</translation>
+    </message>
+    <message>
+        <source>Diagonal from bottom left</source>
+        <translation>Diagonal desde abajo a la izquierda</translation>
+    </message>
+    <message>
+        <source>Diagonal from top left</source>
+        <translation>Diagonal desde arriba a la izquierda</translation>
+    </message>
+    <message>
+        <source>Props in place</source>
+        <translation>Puntales puestos</translation>
+    </message>
+    <message>
+        <source>Chalk line</source>
+        <translation>Línea de tiza</translation>
+    </message>
+    <message>
+        <source>Diagonal</source>
+        <translation>Diagonal</translation>
+    </message>
+    <message>
+        <source>as planned: %1</source>
+        <translation>según planos: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::SurveyTable</name>
+    <message>
+        <source>Nothing was pasted: &quot;%1&quot; would stand where nothing is measured.</source>
+        <translation>No se pegó nada: «%1» quedaría donde no se mide nada.</translation>
+    </message>
+    <message>
+        <source>Nothing is measured on this wall: it has no girts.</source>
+        <translation>En esta pared no se mide nada: no tiene largueros.</translation>
     </message>
 </context>
 <context>

@@ -30,6 +30,7 @@
 #include "ui/panels/reload_bar.h"
 #include "ui/panels/start_page.h"
 #include "ui/panels/status_line.h"
+#include "ui/panels/survey_panel.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
 #include "ui/session/print_job.h"
@@ -64,6 +65,12 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), saving_(session_,
   connectActions();
   resize(customarySize(*this));
   showJob();
+}
+
+// What is being typed is entered, and tables are looked at for the last time, while there still is a session.
+MainWindow::~MainWindow() {
+  if (QWidget* typed = focusWidget()) typed->clearFocus();
+  hide();
 }
 
 void MainWindow::makePanels() {
@@ -115,6 +122,7 @@ QWidget* MainWindow::makeTop() {
 
 QWidget* MainWindow::makeTables() {
   tables_ = new QTabWidget(this);
+  tables_->setObjectName(QStringLiteral("tables"));
   tables_->setDocumentMode(true);
   sheets_ = new PartTable(session_, sheetRows, tables_);
   sheets_->setObjectName(QStringLiteral("sheets"));
@@ -123,7 +131,9 @@ QWidget* MainWindow::makeTables() {
   openings_->setObjectName(QStringLiteral("openings"));
   openings_->setAccessibleName(tr("Openings of the chosen wall"));
   tables_->addTab(sheets_, {});
+  survey_ = new SurveyPanel(session_, tables_);
   tables_->addTab(openings_, {});
+  tables_->addTab(survey_, {});
   for (const PartTable* table : {sheets_, openings_})
     connect(table, &PartTable::pointedAt, this, &MainWindow::bringIntoView);
   return tables_;
@@ -167,8 +177,8 @@ void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
   on(actions_.open, [this] { askForJob(); });
   on(actions_.reload, [this] { openJob(session_.path()); });
-  on(actions_.save, [this] { saving_.save(); });
-  on(actions_.saveAs, [this] { saving_.saveAs(); });
+  on(actions_.save, [this] { survey_->finishTyping(), saving_.save(); });
+  on(actions_.saveAs, [this] { survey_->finishTyping(), saving_.saveAs(); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -218,7 +228,7 @@ void MainWindow::fillRecent() {
   if (actions_.recent->isEmpty()) actions_.recent->addAction(tr("none yet"))->setEnabled(false);
 }
 
-bool MainWindow::openJob(const QString& path) { return saving_.mayLetGo() && readJob(path); }
+bool MainWindow::openJob(const QString& path) { return mayLetGo() && readJob(path); }
 
 bool MainWindow::readJob(const QString& named) {
   const QString path = named;  // may be the session's own, which changes
@@ -301,6 +311,7 @@ void MainWindow::showWall() {
   openings_->refill();
   tables_->setTabText(0, tr("Shee&ts: %1").arg(sheets_->count()));
   tables_->setTabText(1, tr("Openin&gs: %1").arg(openings_->count()));
+  tables_->setTabText(2, tr("Gi&rts and survey: %1").arg(survey_->measured()));
 }
 
 void MainWindow::showHistory() {
@@ -354,6 +365,11 @@ void MainWindow::stepBack() {
   faults_->hide();
 }
 
+bool MainWindow::mayLetGo() {
+  survey_->finishTyping();  // what is being typed is not lost unasked either
+  return saving_.mayLetGo();
+}
+
 // Asks, when a packet is on its way, whether it may be given up.
 bool MainWindow::mayStopPacket() {
   if (!packet_.isRunning()) return true;
@@ -368,7 +384,7 @@ bool MainWindow::mayStopPacket() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!saving_.mayLetGo() || !mayStopPacket()) return event->ignore();
+  if (!mayLetGo() || !mayStopPacket()) return event->ignore();
   packet_.stop();
   event->accept();
 }

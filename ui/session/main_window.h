@@ -23,6 +23,7 @@ class PerimeterStrip;
 class PlanInset;
 class ReloadBar;
 class StatusLine;
+class SurveyPanel;
 class WallView;
 
 class MainWindow : public QMainWindow {
@@ -30,6 +31,7 @@ class MainWindow : public QMainWindow {
 
  public:
   explicit MainWindow(QWidget* parent = nullptr);
+  ~MainWindow() override;
 
   // False when it cannot be read; the window then says why. False too when a person keeps what is open and not saved.
   bool openJob(const QString& path);
@@ -71,6 +73,7 @@ class MainWindow : public QMainWindow {
   void bringIntoView(const Part& part);
   void goToPanel(int step);
   void stepBack();
+  bool mayLetGo();
   bool mayStopPacket();
 
   Session session_;
@@ -85,6 +88,7 @@ class MainWindow : public QMainWindow {
   QTabWidget* tables_ = nullptr;
   PartTable* sheets_ = nullptr;
   PartTable* openings_ = nullptr;
+  SurveyPanel* survey_ = nullptr;
   ParticularsPanel* particulars_ = nullptr;
   FindingPanel* findings_ = nullptr;
   ReloadBar* reload_ = nullptr;
