@@ -2,6 +2,147 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en_US">
 <context>
+    <name>ribwright::BatchPanel</name>
+    <message>
+        <source>Confirm the &amp;pattern…</source>
+        <translation>Confirmar el &amp;patrón…</translation>
+    </message>
+    <message>
+        <source>Drill batches of the chosen wall</source>
+        <translation>Lotes de perforación de la pared elegida</translation>
+    </message>
+    <message>
+        <source>No sheet of this wall is drilled in a stack.</source>
+        <translation>Ninguna lámina de esta pared se perfora en pila.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cleared. Drill nothing in a batch that is held.</source>
+        <translation>%1 de %2 liberados. No perfore nada de un lote retenido.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::Batches</name>
+    <message>
+        <source>cleared</source>
+        <translation>liberado</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>retenido</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Láminas</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántas</translation>
+    </message>
+    <message>
+        <source>May be drilled</source>
+        <translation>Se puede perforar</translation>
+    </message>
+    <message>
+        <source>Rows from the lower end; or why it is held and what to do</source>
+        <translation>Hileras desde el extremo inferior; o por qué está retenido y qué hacer</translation>
+    </message>
+    <message>
+        <source>%1 is held again</source>
+        <translation>%1 vuelve a estar retenido</translation>
+    </message>
+    <message>
+        <source>%1 are held again</source>
+        <translation>%1 vuelven a estar retenidos</translation>
+    </message>
+    <message>
+        <source>%1: print its template anew</source>
+        <translation>%1: imprima de nuevo su plantilla</translation>
+    </message>
+    <message>
+        <source>%1: print their templates anew</source>
+        <translation>%1: imprima de nuevo sus plantillas</translation>
+    </message>
+    <message>
+        <source>%1 is cleared</source>
+        <translation>%1 queda liberado</translation>
+    </message>
+    <message>
+        <source>%1 are cleared</source>
+        <translation>%1 quedan liberados</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::ConfirmPatternDialog</name>
+    <message>
+        <source>Confirm a pattern</source>
+        <translation>Confirmar un patrón</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Patrón</translation>
+    </message>
+    <message>
+        <source>Hold every line against the plan sheet. If one of these numbers changes later, the confirmation falls, and every batch that is drilled by it is held again.</source>
+        <translation>Coteje cada línea con el plano. Si después cambia uno de estos números, la confirmación cae y todo lote que se perfora con él vuelve a quedar retenido.</translation>
+    </message>
+    <message>
+        <source>Numbers of the pattern</source>
+        <translation>Números del patrón</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Hilera</translation>
+    </message>
+    <message>
+        <source>From the module line</source>
+        <translation>Desde la línea de módulo</translation>
+    </message>
+    <message>
+        <source>Screw</source>
+        <translation>Tornillo</translation>
+    </message>
+    <message>
+        <source>Plan sheet</source>
+        <translation>Hoja del plano</translation>
+    </message>
+    <message>
+        <source>Held against it by</source>
+        <translation>Cotejado por</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>&amp;Withdraw the confirmation</source>
+        <translation>&amp;Retirar la confirmación</translation>
+    </message>
+    <message>
+        <source>&amp;Confirm</source>
+        <translation>&amp;Confirmar</translation>
+    </message>
+    <message>
+        <source>C&amp;ancel</source>
+        <translation>C&amp;ancelar</translation>
+    </message>
+    <message>
+        <source>Confirm pattern %1</source>
+        <translation>Confirmar el patrón %1</translation>
+    </message>
+    <message>
+        <source>Withdraw the confirmation of pattern %1</source>
+        <translation>Retirar la confirmación del patrón %1</translation>
+    </message>
+    <message>
+        <source>Plan sheet, name and date are needed, all three.</source>
+        <translation>Hacen falta hoja del plano, nombre y fecha, los tres.</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::ElevationBoard</name>
     <message>
         <source>Elevation</source>
@@ -183,6 +324,10 @@
         <source>Gi&amp;rts and survey: %1</source>
         <translation>La&amp;rgueros y levantamiento: %1</translation>
     </message>
+    <message>
+        <source>&amp;Drill batches: %1/%2</source>
+        <translation>L&amp;otes: %1/%2</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::PacketBar</name>
@@ -298,6 +443,89 @@
     <message>
         <source>Particulars of what is chosen</source>
         <translation>Detalles de lo elegido</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::Pattern</name>
+    <message>
+        <source>corner zone</source>
+        <translation>zona de esquina</translation>
+    </message>
+    <message>
+        <source>field</source>
+        <translation>zona central</translation>
+    </message>
+    <message>
+        <source>the plans&apos; own</source>
+        <translation>los de los planos</translation>
+    </message>
+    <message>
+        <source>New Zealand code</source>
+        <translation>código de Nueva Zelanda</translation>
+    </message>
+    <message>
+        <source>jambs %1</source>
+        <translation>jambas %1</translation>
+    </message>
+    <message>
+        <source>side laps, from screw to screw</source>
+        <translation>solapes laterales, de tornillo a tornillo</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>holes in laps</source>
+        <translation>agujeros en los solapes</translation>
+    </message>
+    <message>
+        <source>both sheets</source>
+        <translation>ambas láminas</translation>
+    </message>
+    <message>
+        <source>upper sheet only</source>
+        <translation>solo la lámina de encima</translation>
+    </message>
+    <message>
+        <source>limits of spacing</source>
+        <translation>límites de separación</translation>
+    </message>
+    <message>
+        <source>profile</source>
+        <translation>perfil</translation>
+    </message>
+    <message>
+        <source>Not confirmed.</source>
+        <translation>Sin confirmar.</translation>
+    </message>
+    <message>
+        <source>plan sheet %1, %2, %3</source>
+        <translation>hoja %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Confirmed: %1.</source>
+        <translation>Confirmado: %1.</translation>
+    </message>
+    <message>
+        <source>Its confirmation has fallen, its numbers have changed since: %1.</source>
+        <translation>Su confirmación cayó, sus números cambiaron desde entonces: %1.</translation>
+    </message>
+    <message>
+        <source>not among the job&apos;s screws</source>
+        <translation>no está entre los tornillos del trabajo</translation>
+    </message>
+    <message>
+        <source>diameter %1, washer %2, length %3, pilot %4</source>
+        <translation>diámetro %1, arandela %2, largo %3, agujero guía %4</translation>
+    </message>
+    <message>
+        <source>no place across the sheet</source>
+        <translation>ningún lugar a lo ancho de la lámina</translation>
+    </message>
+    <message>
+        <source>screw %1</source>
+        <translation>tornillo %1</translation>
     </message>
 </context>
 <context>
@@ -532,7 +760,7 @@
     </message>
     <message>
         <source>Props in place at midspan</source>
-        <translation>Puntales puestos entre columnas</translation>
+        <translation>Puntales puestos a mitad del entreje</translation>
     </message>
     <message>
         <source>Read by</source>

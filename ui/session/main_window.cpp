@@ -19,6 +19,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "ui/panels/batch_panel.h"
 #include "ui/panels/fault_panel.h"
 #include "ui/panels/finding_panel.h"
 #include "ui/panels/packet_bar.h"
@@ -134,6 +135,9 @@ QWidget* MainWindow::makeTables() {
   survey_ = new SurveyPanel(session_, tables_);
   tables_->addTab(openings_, {});
   tables_->addTab(survey_, {});
+  batches_ = new BatchPanel(session_, tables_);
+  tables_->addTab(batches_, {});
+  connect(batches_, &BatchPanel::pointedAt, this, &MainWindow::bringIntoView);
   for (const PartTable* table : {sheets_, openings_})
     connect(table, &PartTable::pointedAt, this, &MainWindow::bringIntoView);
   return tables_;
@@ -309,9 +313,11 @@ void MainWindow::showSaved() {
 void MainWindow::showWall() {
   sheets_->refill();
   openings_->refill();
+  batches_->refill();
   tables_->setTabText(0, tr("Shee&ts: %1").arg(sheets_->count()));
   tables_->setTabText(1, tr("Openin&gs: %1").arg(openings_->count()));
   tables_->setTabText(2, tr("Gi&rts and survey: %1").arg(survey_->measured()));
+  tables_->setTabText(3, tr("&Drill batches: %1/%2").arg(batches_->cleared()).arg(batches_->count()));
 }
 
 void MainWindow::showHistory() {
@@ -340,6 +346,7 @@ void MainWindow::showFaults() {
 
 void MainWindow::bringIntoView(const Part& part) {
   view_->show(part);
+  if (part.kind == Part::Kind::Batch) tables_->setCurrentWidget(batches_);
   if (part.kind == Part::Kind::Piece) tables_->setCurrentWidget(sheets_);
   if (part.kind == Part::Kind::Opening || part.kind == Part::Kind::Penetration) tables_->setCurrentWidget(openings_);
 }

@@ -15,6 +15,7 @@ class QTabWidget;
 
 namespace ribwright {
 
+class BatchPanel;
 class FaultPanel;
 class FindingPanel;
 class ParticularsPanel;
@@ -89,6 +90,7 @@ class MainWindow : public QMainWindow {
   PartTable* sheets_ = nullptr;
   PartTable* openings_ = nullptr;
   SurveyPanel* survey_ = nullptr;
+  BatchPanel* batches_ = nullptr;
   ParticularsPanel* particulars_ = nullptr;
   FindingPanel* findings_ = nullptr;
   ReloadBar* reload_ = nullptr;

@@ -27,6 +27,7 @@ void Session::show(History history, const Plan& previous, bool sameFile) {
   auto planned = std::make_shared<const Plan>(ribwright::plan(*job, previous));
   const std::string letter = sameFile && wall_ >= 0 ? chosenWall().letter : std::string();
   if (!sameFile) chosen_.reset();
+  batchChanges_ = sameFile ? ribwright::batchChanges(previous, *planned) : BatchChanges{};
   opened_ = Opened{std::move(history), std::move(job), std::move(planned)};
   findingParts_.clear();
   for (const Finding& finding : plan().findings) findingParts_.push_back(partOf(this->job(), plan(), finding));

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/drawing/drawing.h"
+#include "core/editing/batch_changes.h"
 #include "core/editing/history.h"
 #include "core/job/job.h"
 #include "core/plan/plan.h"
@@ -48,6 +49,9 @@ class Session : public QObject {
   // Of particulars, findings and paper.
   const Words& words() const { return Words::of(language_); }
   const std::string& language() const { return language_; }
+
+  // What the last edit did to the drill batches, or undoing it, or reading the same file again.
+  const BatchChanges& batchChanges() const { return batchChanges_; }
 
   // Null while nothing is open.
   const History* history() const { return isOpen() ? &opened_->history : nullptr; }
@@ -109,6 +113,7 @@ class Session : public QObject {
 
   JobOnDisk file_;
   std::optional<Opened> opened_;
+  BatchChanges batchChanges_;
   std::vector<Fault> faults_, saveFaults_;
   std::string language_ = spokenLanguage();  // pages and findings read as the window does
   int wall_ = -1;
