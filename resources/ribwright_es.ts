@@ -2,6 +2,147 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en_US">
 <context>
+    <name>ribwright::BatchPanel</name>
+    <message>
+        <source>Confirm the &amp;pattern…</source>
+        <translation>Confirmar el &amp;patrón…</translation>
+    </message>
+    <message>
+        <source>Drill batches of the chosen wall</source>
+        <translation>Lotes de perforación de la pared elegida</translation>
+    </message>
+    <message>
+        <source>No sheet of this wall is drilled in a stack.</source>
+        <translation>Ninguna lámina de esta pared se perfora en pila.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cleared. Drill nothing in a batch that is held.</source>
+        <translation>%1 de %2 liberados. No perfore nada de un lote retenido.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::Batches</name>
+    <message>
+        <source>cleared</source>
+        <translation>liberado</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>retenido</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Láminas</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántas</translation>
+    </message>
+    <message>
+        <source>May be drilled</source>
+        <translation>Se puede perforar</translation>
+    </message>
+    <message>
+        <source>Rows from the lower end; or why it is held and what to do</source>
+        <translation>Hileras desde el extremo inferior; o por qué está retenido y qué hacer</translation>
+    </message>
+    <message>
+        <source>%1 is held again</source>
+        <translation>%1 vuelve a estar retenido</translation>
+    </message>
+    <message>
+        <source>%1 are held again</source>
+        <translation>%1 vuelven a estar retenidos</translation>
+    </message>
+    <message>
+        <source>%1: print its template anew</source>
+        <translation>%1: imprima de nuevo su plantilla</translation>
+    </message>
+    <message>
+        <source>%1: print their templates anew</source>
+        <translation>%1: imprima de nuevo sus plantillas</translation>
+    </message>
+    <message>
+        <source>%1 is cleared</source>
+        <translation>%1 queda liberado</translation>
+    </message>
+    <message>
+        <source>%1 are cleared</source>
+        <translation>%1 quedan liberados</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::ConfirmPatternDialog</name>
+    <message>
+        <source>Confirm a pattern</source>
+        <translation>Confirmar un patrón</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Patrón</translation>
+    </message>
+    <message>
+        <source>Hold every line against the plan sheet. If one of these numbers changes later, the confirmation falls, and every batch that is drilled by it is held again.</source>
+        <translation>Coteje cada línea con el plano. Si después cambia uno de estos números, la confirmación cae y todo lote que se perfora con él vuelve a quedar retenido.</translation>
+    </message>
+    <message>
+        <source>Numbers of the pattern</source>
+        <translation>Números del patrón</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Hilera</translation>
+    </message>
+    <message>
+        <source>From the module line</source>
+        <translation>Desde la línea de módulo</translation>
+    </message>
+    <message>
+        <source>Screw</source>
+        <translation>Tornillo</translation>
+    </message>
+    <message>
+        <source>Plan sheet</source>
+        <translation>Hoja del plano</translation>
+    </message>
+    <message>
+        <source>Held against it by</source>
+        <translation>Cotejado por</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>&amp;Withdraw the confirmation</source>
+        <translation>&amp;Retirar la confirmación</translation>
+    </message>
+    <message>
+        <source>&amp;Confirm</source>
+        <translation>&amp;Confirmar</translation>
+    </message>
+    <message>
+        <source>C&amp;ancel</source>
+        <translation>C&amp;ancelar</translation>
+    </message>
+    <message>
+        <source>Confirm pattern %1</source>
+        <translation>Confirmar el patrón %1</translation>
+    </message>
+    <message>
+        <source>Withdraw the confirmation of pattern %1</source>
+        <translation>Retirar la confirmación del patrón %1</translation>
+    </message>
+    <message>
+        <source>Plan sheet, name and date are needed, all three.</source>
+        <translation>Hacen falta hoja del plano, nombre y fecha, los tres.</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::ElevationBoard</name>
     <message>
         <source>Elevation</source>
@@ -128,10 +269,6 @@
         <translation>Ribwright</translation>
     </message>
     <message>
-        <source>%1 (%2), Ribwright</source>
-        <translation>%1 (%2), Ribwright</translation>
-    </message>
-    <message>
         <source>Shee&amp;ts: %1</source>
         <translation>&amp;Láminas: %1</translation>
     </message>
@@ -170,6 +307,26 @@
     <message>
         <source>&amp;Go on</source>
         <translation>&amp;Seguir</translation>
+    </message>
+    <message>
+        <source>The job could not be saved. Nothing is lost: it is still open, with all its changes.</source>
+        <translation>No se pudo guardar el trabajo. Nada se ha perdido: sigue abierto, con todos sus cambios.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)[*], Ribwright</source>
+        <translation>%1 (%2)[*], Ribwright</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Gi&amp;rts and survey: %1</source>
+        <translation>La&amp;rgueros y levantamiento: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Drill batches: %1/%2</source>
+        <translation>L&amp;otes: %1/%2</translation>
     </message>
 </context>
 <context>
@@ -289,6 +446,89 @@
     </message>
 </context>
 <context>
+    <name>ribwright::Pattern</name>
+    <message>
+        <source>corner zone</source>
+        <translation>zona de esquina</translation>
+    </message>
+    <message>
+        <source>field</source>
+        <translation>zona central</translation>
+    </message>
+    <message>
+        <source>the plans&apos; own</source>
+        <translation>los de los planos</translation>
+    </message>
+    <message>
+        <source>New Zealand code</source>
+        <translation>código de Nueva Zelanda</translation>
+    </message>
+    <message>
+        <source>jambs %1</source>
+        <translation>jambas %1</translation>
+    </message>
+    <message>
+        <source>side laps, from screw to screw</source>
+        <translation>solapes laterales, de tornillo a tornillo</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>holes in laps</source>
+        <translation>agujeros en los solapes</translation>
+    </message>
+    <message>
+        <source>both sheets</source>
+        <translation>ambas láminas</translation>
+    </message>
+    <message>
+        <source>upper sheet only</source>
+        <translation>solo la lámina de encima</translation>
+    </message>
+    <message>
+        <source>limits of spacing</source>
+        <translation>límites de separación</translation>
+    </message>
+    <message>
+        <source>profile</source>
+        <translation>perfil</translation>
+    </message>
+    <message>
+        <source>Not confirmed.</source>
+        <translation>Sin confirmar.</translation>
+    </message>
+    <message>
+        <source>plan sheet %1, %2, %3</source>
+        <translation>hoja %1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Confirmed: %1.</source>
+        <translation>Confirmado: %1.</translation>
+    </message>
+    <message>
+        <source>Its confirmation has fallen, its numbers have changed since: %1.</source>
+        <translation>Su confirmación cayó, sus números cambiaron desde entonces: %1.</translation>
+    </message>
+    <message>
+        <source>not among the job&apos;s screws</source>
+        <translation>no está entre los tornillos del trabajo</translation>
+    </message>
+    <message>
+        <source>diameter %1, washer %2, length %3, pilot %4</source>
+        <translation>diámetro %1, arandela %2, largo %3, agujero guía %4</translation>
+    </message>
+    <message>
+        <source>no place across the sheet</source>
+        <translation>ningún lugar a lo ancho de la lámina</translation>
+    </message>
+    <message>
+        <source>screw %1</source>
+        <translation>tornillo %1</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::PerimeterStrip</name>
     <message>
         <source>Walls in walking order</source>
@@ -354,6 +594,57 @@
     </message>
 </context>
 <context>
+    <name>ribwright::SaveJob</name>
+    <message>
+        <source>Save the job as</source>
+        <translation>Guardar el trabajo como</translation>
+    </message>
+    <message>
+        <source>Job files (*.json);;All files (*)</source>
+        <translation>Archivos de trabajo (*.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Save the job</source>
+        <translation>Guardar el trabajo</translation>
+    </message>
+    <message>
+        <source>%1 has been changed on the disk since it was read or saved here. It was not overwritten.</source>
+        <translation>%1 cambió en el disco desde que se leyó o se guardó aquí. No se sobrescribió.</translation>
+    </message>
+    <message>
+        <source>Save under another name, or read the file again and lose the changes made here.</source>
+        <translation>Guárdelo con otro nombre, o lea de nuevo el archivo y pierda los cambios hechos aquí.</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve as…</source>
+        <translation>Guardar co&amp;mo…</translation>
+    </message>
+    <message>
+        <source>Read &amp;again</source>
+        <translation>&amp;Leer de nuevo</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Cancelar</translation>
+    </message>
+    <message>
+        <source>Changes are not saved</source>
+        <translation>Cambios sin guardar</translation>
+    </message>
+    <message>
+        <source>%1 has changes that are not saved. Save them?</source>
+        <translation>%1 tiene cambios sin guardar. ¿Guardarlos?</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Discard</source>
+        <translation>&amp;Descartar</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::StartPage</name>
     <message>
         <source>No job is open</source>
@@ -381,6 +672,142 @@
     <message>
         <source>Findings of the whole job: %1</source>
         <translation>Hallazgos de todo el trabajo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::Survey</name>
+    <message>
+        <source>By the plans %1 from the top of concrete.</source>
+        <translation>Según planos %1 desde la cara superior del concreto.</translation>
+    </message>
+    <message>
+        <source>By the plans %1 above the chalk line.</source>
+        <translation>Según planos %1 sobre la línea de tiza.</translation>
+    </message>
+    <message>
+        <source>Measured %1 (%2).</source>
+        <translation>Medido %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Read by %1.</source>
+        <translation>Leyó %1.</translation>
+    </message>
+    <message>
+        <source>Eave</source>
+        <translation>Alero</translation>
+    </message>
+    <message>
+        <source>Slab edge</source>
+        <translation>Borde de la losa</translation>
+    </message>
+    <message>
+        <source>Girt without an id</source>
+        <translation>Larguero sin nombre</translation>
+    </message>
+    <message>
+        <source>Girt %1</source>
+        <translation>Larguero %1</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
+    </message>
+    <message>
+        <source>mid %1-%2</source>
+        <translation>medio %1-%2</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3 from the left corner.</source>
+        <translation>%1, %2, a %3 de la esquina izquierda.</translation>
+    </message>
+    <message>
+        <source>It does not reach to here.</source>
+        <translation>No llega hasta aquí.</translation>
+    </message>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Todavía sin medir.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::SurveyModel</name>
+    <message>
+        <source>Strike out %1 readings</source>
+        <translation>Borrar %1 lecturas</translation>
+    </message>
+    <message>
+        <source>%1 readings</source>
+        <translation>%1 lecturas</translation>
+    </message>
+    <message>
+        <source>Strike out the reading: %1, %2</source>
+        <translation>Borrar la lectura: %1, %2</translation>
+    </message>
+    <message>
+        <source>Reading: %1, %2</source>
+        <translation>Lectura: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::SurveyPanel</name>
+    <message>
+        <source>Readings of the chosen wall, heights above the chalk line</source>
+        <translation>Lecturas de la pared elegida, alturas sobre la línea de tiza</translation>
+    </message>
+    <message>
+        <source>Props in place at midspan</source>
+        <translation>Puntales puestos a mitad del entreje</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <translation>Leyó</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Chalk line at</source>
+        <translation>Línea de tiza en</translation>
+    </message>
+    <message>
+        <source>Diagonal from bottom left</source>
+        <translation>Diagonal desde abajo a la izquierda</translation>
+    </message>
+    <message>
+        <source>Diagonal from top left</source>
+        <translation>Diagonal desde arriba a la izquierda</translation>
+    </message>
+    <message>
+        <source>Props in place</source>
+        <translation>Puntales puestos</translation>
+    </message>
+    <message>
+        <source>Chalk line</source>
+        <translation>Línea de tiza</translation>
+    </message>
+    <message>
+        <source>Diagonal</source>
+        <translation>Diagonal</translation>
+    </message>
+    <message>
+        <source>as planned: %1</source>
+        <translation>según planos: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::SurveyTable</name>
+    <message>
+        <source>Nothing was pasted: &quot;%1&quot; would stand where nothing is measured.</source>
+        <translation>No se pegó nada: «%1» quedaría donde no se mide nada.</translation>
+    </message>
+    <message>
+        <source>Nothing is measured on this wall: it has no girts.</source>
+        <translation>En esta pared no se mide nada: no tiene largueros.</translation>
     </message>
 </context>
 <context>
@@ -519,10 +946,6 @@
         <translation>&amp;Leer de nuevo</translation>
     </message>
     <message>
-        <source>&amp;Save packet…</source>
-        <translation>&amp;Guardar paquete…</translation>
-    </message>
-    <message>
         <source>S&amp;top the packet</source>
         <translation>&amp;Detener el paquete</translation>
     </message>
@@ -609,6 +1032,18 @@
     <message>
         <source>&amp;Print…</source>
         <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve as…</source>
+        <translation>Guardar co&amp;mo…</translation>
+    </message>
+    <message>
+        <source>Save pac&amp;ket…</source>
+        <translation>Guardar pa&amp;quete…</translation>
     </message>
 </context>
 </TS>

@@ -26,6 +26,18 @@ void gather(const std::vector<PaperPoint>& points, std::vector<BoardLine>& to) {
 
 Box faceBox(const WallView& view) { return {0, view.y(highestSeen(view)), view.x(view.to), view.y(lowestSeen(view))}; }
 
+void addBatches(BoardPicture& picture, const WallPlan& plan) {
+  for (const DrillBatch& batch : plan.batches) {
+    BoardGroup group{{Part::Kind::Batch, picture.letter, batch.id}, {}};
+    for (const std::int32_t piece : batch.pieces) {
+      const std::string& mark = plan.layout.pieces[static_cast<std::size_t>(piece)].mark;
+      const int thing = thingOf(picture, {Part::Kind::Piece, picture.letter, mark});
+      if (thing >= 0) group.things.push_back(thing);
+    }
+    picture.groups.push_back(std::move(group));
+  }
+}
+
 }  // namespace
 
 void addFace(BoardPicture& picture, const WallView& view) {
@@ -74,7 +86,16 @@ BoardPicture boardPicture(const Job& job, const Plan& plan, std::size_t wall, co
   addFace(picture, view);
   addScrews(picture, view);
   addLabels(picture, view);
+  addBatches(picture, *plan.walls[wall]);
   return picture;
+}
+
+std::vector<int> thingsOf(const BoardPicture& picture, const Part& part) {
+  for (const BoardGroup& group : picture.groups) {
+    if (group.part == part) return group.things;
+  }
+  const int thing = thingOf(picture, part);
+  return thing < 0 ? std::vector<int>{} : std::vector<int>{thing};
 }
 
 int thingOf(const BoardPicture& picture, const Part& part) {
@@ -97,10 +118,12 @@ bool placeOf(const BoardPicture& picture, const Part& part, Box& place) {
     }
     return false;
   }
-  const int thing = thingOf(picture, part);
-  if (thing < 0) return false;
-  place = picture.things[static_cast<std::size_t>(thing)].box;
-  return true;
+  const std::vector<int> things = thingsOf(picture, part);
+  for (const int thing : things) {
+    const Box& box = picture.things[static_cast<std::size_t>(thing)].box;
+    place = thing == things.front() ? box : united(place, box);
+  }
+  return !things.empty();
 }
 
 }  // namespace ribwright

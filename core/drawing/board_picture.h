@@ -113,6 +113,12 @@ struct BoardThing {
   double right() const { return box.right; }
 };
 
+// Things that are chosen together: the sheets of a drill batch.
+struct BoardGroup {
+  Part part;
+  std::vector<int> things;  // indices into BoardPicture::things
+};
+
 struct BoardMargins {
   double left = 0, top = 0, right = 0, bottom = 0;
 };
@@ -131,12 +137,15 @@ struct BoardPicture {
   AlongWall<BoardLabel> labels;
   std::vector<BoardMarks> screws;
   std::vector<BoardThing> things;  // pieces first, in hanging order
+  std::vector<BoardGroup> groups;
 };
 
 BoardPicture boardPicture(const Job& job, const Plan& plan, std::size_t wall, const Words& words);
 
 // Index into `things`; -1: it is not there.
 int thingOf(const BoardPicture& picture, const Part& part);
+// All that a part is made of; empty: it is not there, or is a screw.
+std::vector<int> thingsOf(const BoardPicture& picture, const Part& part);
 
 // Where a part lies on the face: of a screw a point. False: it is not there.
 bool placeOf(const BoardPicture& picture, const Part& part, Box& place);

@@ -34,11 +34,12 @@ enum class Ink { Black, White };
 // nothing.
 using PartIndex = int;
 struct Part {
-  enum class Kind { Face, Piece, Opening, Penetration, Girt, Column, Screw };
+  enum class Kind { Face, Piece, Opening, Penetration, Girt, Column, Screw, Batch };
   Kind kind = Kind::Face;
   std::string wall;  // letter
   // A piece's mark; an opening's or penetration's id; a girt's id, or "#1" counted from 1 where it has none; a column's
-  // number from the left corner; a screw's index into WallHoles::holes.
+  // number from the left corner; a screw's index into WallHoles::holes; a drill batch's
+  // id ("B/1"): all its sheets.
   std::string id;
   bool operator==(const Part&) const = default;
 };

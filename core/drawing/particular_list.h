@@ -38,6 +38,8 @@ void addPenetration(ParticularList& list, const Penetration& penetration);
 void addGirt(ParticularList& list, std::size_t girt);
 void addColumn(ParticularList& list, int column);
 void addScrew(ParticularList& list, const Hole& hole);
+// A batch that is cleared says its rows, one that is held why and what to do, and no ordinate.
+void addBatch(ParticularList& list, const DrillBatch& batch);
 
 // What may be drilled: of the wall how many batches, of a piece its batch and the first reason that holds it, of a girt
 // at how many places it is measured, of a screw its sheet's batch and the height at which it is drilled.

@@ -64,6 +64,9 @@ void addPart(ParticularList& list, const Part& part) {
       return addColumnNamed(list, part.id);
     case Part::Kind::Screw:
       return addScrewNamed(list, part.id);
+    case Part::Kind::Batch:
+      if (const DrillBatch* batch = named(list.plan.batches, part.id, &DrillBatch::id)) addBatch(list, *batch);
+      return;
   }
 }
 
@@ -81,6 +84,8 @@ const char* titleId(Part::Kind kind) {
       return "part.title.column";
     case Part::Kind::Screw:
       return "part.title.screw";
+    case Part::Kind::Batch:
+      return "part.title.batch";
     case Part::Kind::Face:
       break;
   }

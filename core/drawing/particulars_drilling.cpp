@@ -13,7 +13,31 @@ std::string standing(const ParticularList& list, const DrillBatch& batch) {
   return list.say("part.batch.held", {{"batch", batch.id}, {"why", whyHeld(batch, batch.reasons.front())}});
 }
 
+// From the bottom of the stack to its top.
+std::string stackOf(const ParticularList& list, const DrillBatch& batch) {
+  std::vector<std::string> marks;
+  for (const std::int32_t piece : batch.stack)
+    marks.push_back(list.layout().pieces[static_cast<std::size_t>(piece)].mark);
+  return ParticularList::joined(marks);
+}
+
 }  // namespace
+
+void addBatch(ParticularList& list, const DrillBatch& batch) {
+  list.add("part.may-drill", list.say(batch.isCleared() ? "part.may-drill.yes" : "part.may-drill.no"));
+  list.addCount("part.sheets", batch.pieces.size());
+  list.add("part.stack", stackOf(list, batch));
+  for (const HoldReason& reason : batch.reasons)
+    list.add("part.held-why", list.words.say(whyHeld(batch, reason), list.style));
+  for (const Remedy& remedy : batch.remedies)
+    list.add("part.what-to-do", list.words.say(whatToDo(batch, remedy), list.style));
+  if (!batch.isCleared()) return;
+  for (const BatchRow& row : batch.rows) {
+    const std::string at =
+        list.say("part.row-at", {{"at", list.text(row.s)}, {"count", std::int64_t(row.offsets.size())}});
+    list.all.push_back({list.words.say(rowWords(row), list.style), at});
+  }
+}
 
 void addWallDrilling(ParticularList& list) {
   const auto& batches = list.plan.batches;

@@ -59,8 +59,10 @@ std::vector<Fault> faultsOf(const Job& job) {
   return {{"", "a text of this job is no sound UTF-8; type it anew"}};
 }
 
+Outcome<std::string> jobText(const std::string& path) { return readWhole(path, mostBytes); }
+
 Outcome<Job> loadJob(const std::string& path) {
-  const auto text = readWhole(path, mostBytes);
+  const auto text = jobText(path);
   if (!text) return text.faults();
   return readJob(text.value(), path);
 }

@@ -28,6 +28,8 @@ std::string writeJob(const Job& job);
 // What would keep this job from being read again; empty: it can be saved.
 std::vector<Fault> faultsOf(const Job& job);
 
+// The bytes of a job file, for readJob. Faults: as readWhole, or too large to be one.
+Outcome<std::string> jobText(const std::string& path);
 Outcome<Job> loadJob(const std::string& path);
 
 struct SavedFile {

@@ -156,6 +156,8 @@ class Writer {
         return "girt";
       case Part::Kind::Column:
         return "column";
+      case Part::Kind::Batch:
+        return "batch";
       case Part::Kind::Screw:
         break;
     }

@@ -62,11 +62,12 @@ void paintLit(QPainter& painter, const BoardPicture& picture, const Part& part, 
     painter.setBrush(Qt::NoBrush);
     return paintScrew(painter, view.at(PaperPoint{place.left, place.top}), capital);
   }
-  const BoardThing& thing = picture.things[static_cast<std::size_t>(thingOf(picture, part))];
   const Box seen = around(view, area);
-  if (!thing.open) return paintArea(painter, thing, view, seen);
-  painter.setBrush(colour);
-  paintLine(painter, thing, view, seen, chosen ? 3 : 1.5);
+  for (const int index : thingsOf(picture, part)) {
+    const BoardThing& thing = picture.things[static_cast<std::size_t>(index)];
+    if (thing.open) painter.setBrush(colour);
+    thing.open ? paintLine(painter, thing, view, seen, chosen ? 3 : 1.5) : paintArea(painter, thing, view, seen);
+  }
 }
 
 }  // namespace ribwright

@@ -31,6 +31,7 @@ void PartTable::refill() {
 }
 
 void PartTable::fit() {
+  horizontalHeader()->setFont(font());  // a table that is not seen would keep its header's old one
   verticalHeader()->setDefaultSectionSize(fontMetrics().height() + fontMetrics().height() / 3);
   resizeColumnsToContents();
   // Room between columns, so that a figure does not run into the words beside it.

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/drawing/particulars.h"
+#include "ui/panels/batch_rows.h"
 #include "ui/panels/elided_label.h"
 #include "ui/panels/grade_text.h"
 #include "ui/panels/packet_bar.h"
@@ -36,9 +37,16 @@ QLabel* label(QStatusBar* bar, const char* name) {
 }  // namespace
 
 StatusLine::StatusLine(Session& session, QStatusBar* bar)
-    : QObject(bar), session_(session), part_(new ElidedLabel(bar)), packet_(new PacketBar(bar)) {
+    : QObject(bar),
+      session_(session),
+      changes_(new ElidedLabel(bar)),
+      part_(new ElidedLabel(bar)),
+      packet_(new PacketBar(bar)) {
   part_->setObjectName(QStringLiteral("statusPart"));
+  changes_->setObjectName(QStringLiteral("statusBatches"));
+  bar->addWidget(changes_, 1);
   bar->addWidget(part_, 1);
+  changes_->hide();
   bar->addPermanentWidget(packet_);
   counts_ = label(bar, "statusCounts");
   units_ = label(bar, "statusUnits");
@@ -50,6 +58,8 @@ StatusLine::StatusLine(Session& session, QStatusBar* bar)
 
 void StatusLine::showJob() {
   hovered_.reset();
+  changes_->setText(changeText(session_.batchChanges()));
+  changes_->setVisible(!changes_->text().isEmpty());
   const QString counts = tr("Findings of the whole job: %1").arg(countText(session_.plan(), gradeText));
   counts_->setText(countText(session_.plan(), gradeSign));
   counts_->setToolTip(counts);

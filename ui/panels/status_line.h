@@ -1,4 +1,5 @@
-// The window's lowest line: what lies under the cursor or is chosen, a packet's progress, counts, units and zoom.
+// The window's lowest line: what the last edit did to the drill batches, what lies under the cursor or is
+// chosen, a packet's progress, counts, units and zoom.
 #pragma once
 
 #include <QObject>
@@ -30,6 +31,7 @@ class StatusLine : public QObject {
   void showPart();
 
   Session& session_;
+  ElidedLabel* changes_;  // hidden while there is nothing to tell
   ElidedLabel* part_;
   PacketBar* packet_;
   QLabel* counts_;

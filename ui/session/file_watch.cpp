@@ -1,22 +1,14 @@
 #include "ui/session/file_watch.h"
 
-#include <QCryptographicHash>
-#include <QFile>
 #include <QFileInfo>
+
+#include "ui/session/file_digest.h"
 
 namespace ribwright {
 
 namespace {
 
 constexpr int settleMilliseconds = 200;
-
-// Empty when the file is not there.
-QByteArray digestOf(const QString& path) {
-  QFile file(path);
-  if (!file.open(QIODevice::ReadOnly)) return {};
-  QCryptographicHash hash(QCryptographicHash::Sha256);
-  return hash.addData(&file) ? hash.result() : QByteArray();
-}
 
 }  // namespace
 
@@ -28,15 +20,16 @@ FileWatch::FileWatch(QObject* parent) : QObject(parent) {
   connect(&watcher_, &QFileSystemWatcher::directoryChanged, &settle_, QOverload<>::of(&QTimer::start));
 }
 
-void FileWatch::watch(const QString& path) {
+void FileWatch::watch(const QString& path, const QByteArray& digest) {
   settle_.stop();
   if (const QStringList old = watcher_.files() + watcher_.directories(); !old.isEmpty()) watcher_.removePaths(old);
   path_ = path;
   if (path_.isEmpty()) return;
-  digest_ = digestOf(path_);
+  digest_ = digest;
   follow();
   // A file that is replaced by another one is only seen by its folder.
   watcher_.addPath(QFileInfo(path_).absolutePath());
+  settle_.start();  // it may have changed before it was watched
 }
 
 void FileWatch::follow() {
@@ -45,7 +38,7 @@ void FileWatch::follow() {
 
 void FileWatch::look() {
   follow();
-  const QByteArray now = digestOf(path_);
+  const QByteArray now = digestOfFile(path_);
   if (now.isEmpty() || now == digest_) return;
   digest_ = now;
   emit changed();

@@ -14,8 +14,9 @@ class FileWatch : public QObject {
  public:
   explicit FileWatch(QObject* parent = nullptr);
 
-  // From what stands in it now on. Empty: watch nothing.
-  void watch(const QString& path);
+  // `digest`: of what is known to stand in it (file_digest.h); anything else there is a change. Empty path: watch
+  // nothing.
+  void watch(const QString& path, const QByteArray& digest);
 
  signals:
   // Its bytes are others than before; once a change.

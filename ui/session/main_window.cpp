@@ -19,6 +19,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "ui/panels/batch_panel.h"
 #include "ui/panels/fault_panel.h"
 #include "ui/panels/finding_panel.h"
 #include "ui/panels/packet_bar.h"
@@ -30,6 +31,7 @@
 #include "ui/panels/reload_bar.h"
 #include "ui/panels/start_page.h"
 #include "ui/panels/status_line.h"
+#include "ui/panels/survey_panel.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
 #include "ui/session/print_job.h"
@@ -55,7 +57,7 @@ QSize customarySize(const QWidget& window) {
 
 }  // namespace
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), actions_(makeActions(*this)) {
+MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), saving_(session_, this), actions_(makeActions(*this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setAcceptDrops(true);
   makePanels();
@@ -64,6 +66,12 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), actions_(makeActi
   connectActions();
   resize(customarySize(*this));
   showJob();
+}
+
+// What is being typed is entered, and tables are looked at for the last time, while there still is a session.
+MainWindow::~MainWindow() {
+  if (QWidget* typed = focusWidget()) typed->clearFocus();
+  hide();
 }
 
 void MainWindow::makePanels() {
@@ -115,6 +123,7 @@ QWidget* MainWindow::makeTop() {
 
 QWidget* MainWindow::makeTables() {
   tables_ = new QTabWidget(this);
+  tables_->setObjectName(QStringLiteral("tables"));
   tables_->setDocumentMode(true);
   sheets_ = new PartTable(session_, sheetRows, tables_);
   sheets_->setObjectName(QStringLiteral("sheets"));
@@ -123,7 +132,12 @@ QWidget* MainWindow::makeTables() {
   openings_->setObjectName(QStringLiteral("openings"));
   openings_->setAccessibleName(tr("Openings of the chosen wall"));
   tables_->addTab(sheets_, {});
+  survey_ = new SurveyPanel(session_, tables_);
   tables_->addTab(openings_, {});
+  tables_->addTab(survey_, {});
+  batches_ = new BatchPanel(session_, tables_);
+  tables_->addTab(batches_, {});
+  connect(batches_, &BatchPanel::pointedAt, this, &MainWindow::bringIntoView);
   for (const PartTable* table : {sheets_, openings_})
     connect(table, &PartTable::pointedAt, this, &MainWindow::bringIntoView);
   return tables_;
@@ -151,6 +165,12 @@ void MainWindow::connectSession() {
   connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
   connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
   connect(&watch_, &FileWatch::changed, this, [this] { reload_->offer(QFileInfo(session_.path()).fileName()); });
+  connect(&saving_, &SaveJob::saved, this, &MainWindow::showSaved);
+  connect(&saving_, &SaveJob::readAgainAsked, this, [this] { readJob(session_.path()); });
+  connect(&saving_, &SaveJob::failed, this, [this](const std::vector<Fault>& faults) {
+    faults_->setFaults(tr("The job could not be saved. Nothing is lost: it is still open, with all its changes."),
+                       faults);
+  });
   connect(reload_, &ReloadBar::readAgainAsked, this, [this] { openJob(session_.path()); });
   connect(status_->packet(), &PacketBar::stopAsked, this, [this] { packet_.stop(); });
   connect(&packet_, &PacketWork::progressed, status_->packet(), &PacketBar::setProgress);
@@ -161,6 +181,8 @@ void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
   on(actions_.open, [this] { askForJob(); });
   on(actions_.reload, [this] { openJob(session_.path()); });
+  on(actions_.save, [this] { survey_->finishTyping(), saving_.save(); });
+  on(actions_.saveAs, [this] { survey_->finishTyping(), saving_.saveAs(); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -210,7 +232,10 @@ void MainWindow::fillRecent() {
   if (actions_.recent->isEmpty()) actions_.recent->addAction(tr("none yet"))->setEnabled(false);
 }
 
-bool MainWindow::openJob(const QString& path) {
+bool MainWindow::openJob(const QString& path) { return mayLetGo() && readJob(path); }
+
+bool MainWindow::readJob(const QString& named) {
+  const QString path = named;  // may be the session's own, which changes
   const bool again = session_.isOpen() && path == session_.path();
   QGuiApplication::setOverrideCursor(Qt::WaitCursor);
   const bool read = session_.open(path);
@@ -220,7 +245,7 @@ bool MainWindow::openJob(const QString& path) {
     return false;
   }
   reload_->hide();
-  watch_.watch(path);
+  watch_.watch(path, session_.fileDigest());
   remember(path);
   if (again) statusBar()->showMessage(tr("Read again."), shortWhile);
   return true;
@@ -263,16 +288,36 @@ void MainWindow::showJob() {
   stack_->setCurrentIndex(open ? 1 : 0);
   showHistory();
   showView();
-  if (!open) return setWindowTitle(tr("Ribwright"));
+  if (!open) return;
   statusBar()->clearMessage();
-  setWindowTitle(tr("%1 (%2), Ribwright").arg(text(session_.job().name), QFileInfo(session_.path()).fileName()));
+}
+
+// The star is where the system marks a window whose document has changed.
+void MainWindow::showTitle() {
+  const auto plain = [](QString words) { return words.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]")); };
+  const bool open = session_.isOpen();
+  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright")
+                            .arg(plain(text(session_.job().name)), plain(QFileInfo(session_.path()).fileName()))
+                      : tr("Ribwright"));
+  setWindowModified(open && !session_.history()->isSaved());
+}
+
+void MainWindow::showSaved() {
+  reload_->hide();
+  faults_->hide();
+  watch_.watch(session_.path(), session_.fileDigest());
+  remember(session_.path());
+  statusBar()->showMessage(tr("Saved: %1").arg(session_.path()), shortWhile);
 }
 
 void MainWindow::showWall() {
   sheets_->refill();
   openings_->refill();
+  batches_->refill();
   tables_->setTabText(0, tr("Shee&ts: %1").arg(sheets_->count()));
   tables_->setTabText(1, tr("Openin&gs: %1").arg(openings_->count()));
+  tables_->setTabText(2, tr("Gi&rts and survey: %1").arg(survey_->measured()));
+  tables_->setTabText(3, tr("&Drill batches: %1/%2").arg(batches_->cleared()).arg(batches_->count()));
 }
 
 void MainWindow::showHistory() {
@@ -285,6 +330,7 @@ void MainWindow::showHistory() {
   };
   named(actions_.undo, tr("Undo"), undo ? history->undoName() : std::string());
   named(actions_.redo, tr("Redo"), redo ? history->redoName() : std::string());
+  showTitle();
 }
 
 void MainWindow::showView() {
@@ -300,6 +346,7 @@ void MainWindow::showFaults() {
 
 void MainWindow::bringIntoView(const Part& part) {
   view_->show(part);
+  if (part.kind == Part::Kind::Batch) tables_->setCurrentWidget(batches_);
   if (part.kind == Part::Kind::Piece) tables_->setCurrentWidget(sheets_);
   if (part.kind == Part::Kind::Opening || part.kind == Part::Kind::Penetration) tables_->setCurrentWidget(openings_);
 }
@@ -325,6 +372,11 @@ void MainWindow::stepBack() {
   faults_->hide();
 }
 
+bool MainWindow::mayLetGo() {
+  survey_->finishTyping();  // what is being typed is not lost unasked either
+  return saving_.mayLetGo();
+}
+
 // Asks, when a packet is on its way, whether it may be given up.
 bool MainWindow::mayStopPacket() {
   if (!packet_.isRunning()) return true;
@@ -339,7 +391,7 @@ bool MainWindow::mayStopPacket() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!mayStopPacket()) return event->ignore();
+  if (!mayLetGo() || !mayStopPacket()) return event->ignore();
   packet_.stop();
   event->accept();
 }

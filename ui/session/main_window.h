@@ -6,6 +6,7 @@
 
 #include "ui/session/file_watch.h"
 #include "ui/session/packet_work.h"
+#include "ui/session/save_job.h"
 #include "ui/session/session.h"
 #include "ui/session/window_actions.h"
 
@@ -14,6 +15,7 @@ class QTabWidget;
 
 namespace ribwright {
 
+class BatchPanel;
 class FaultPanel;
 class FindingPanel;
 class ParticularsPanel;
@@ -22,6 +24,7 @@ class PerimeterStrip;
 class PlanInset;
 class ReloadBar;
 class StatusLine;
+class SurveyPanel;
 class WallView;
 
 class MainWindow : public QMainWindow {
@@ -29,8 +32,9 @@ class MainWindow : public QMainWindow {
 
  public:
   explicit MainWindow(QWidget* parent = nullptr);
+  ~MainWindow() override;
 
-  // False when it cannot be read; the window then says why.
+  // False when it cannot be read; the window then says why. False too when a person keeps what is open and not saved.
   bool openJob(const QString& path);
   // Makes the packet beside everything else and writes it into a folder; packetEnded() when it is over. False: one is
   // being made already, or no job is open.
@@ -54,6 +58,7 @@ class MainWindow : public QMainWindow {
   QWidget* makeSide();
   void connectSession();
   void connectActions();
+  bool readJob(const QString& path);
   void askForJob();
   void askForFolder();
   void fillRecent();
@@ -61,17 +66,21 @@ class MainWindow : public QMainWindow {
   void showJob();
   void showWall();
   void showHistory();
+  void showTitle();
+  void showSaved();
   void showView();
   void showFaults();
   void showPacketEnd(const PacketEnd& end);
   void bringIntoView(const Part& part);
   void goToPanel(int step);
   void stepBack();
+  bool mayLetGo();
   bool mayStopPacket();
 
   Session session_;
   FileWatch watch_;
   PacketWork packet_;
+  SaveJob saving_;
   WindowActions actions_;
   QStackedWidget* stack_ = nullptr;  // the start page, or the job
   PerimeterStrip* strip_ = nullptr;
@@ -80,6 +89,8 @@ class MainWindow : public QMainWindow {
   QTabWidget* tables_ = nullptr;
   PartTable* sheets_ = nullptr;
   PartTable* openings_ = nullptr;
+  SurveyPanel* survey_ = nullptr;
+  BatchPanel* batches_ = nullptr;
   ParticularsPanel* particulars_ = nullptr;
   FindingPanel* findings_ = nullptr;
   ReloadBar* reload_ = nullptr;

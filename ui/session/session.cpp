@@ -1,10 +1,7 @@
 #include "ui/session/session.h"
 
-#include <QDir>
-
 #include "core/drawing/packet_pages.h"
 #include "core/drawing/particulars.h"
-#include "core/job/job_file.h"
 
 namespace ribwright {
 
@@ -12,30 +9,31 @@ Session::Session(QObject* parent) : QObject(parent) {}
 
 bool Session::open(const QString& path) {
   // Read into a job of its own first: what is open is only let go for one that can be read.
-  const Outcome<Job> read = loadJob(QDir::toNativeSeparators(path).toStdString());
+  const bool same = isOpen() && path == file_.path();
+  const Outcome<Job> read = file_.read(path);
   faults_ = read ? std::vector<Fault>{} : read.faults();
   if (read) {
-    const bool same = isOpen() && path == path_;
     if (!same) paper_ = customaryPaper(read.value().units);
-    path_ = path;
     show(History(read.value()), same ? plan() : Plan{}, same);
   }
   emit faultsChanged();
   return faults_.empty();
 }
 
-bool Session::reload() { return !path_.isEmpty() && open(path_); }
+bool Session::reload() { return isOpen() && open(QString(path())); }
 
 void Session::show(History history, const Plan& previous, bool sameFile) {
   auto job = std::make_shared<const Job>(history.job());
   auto planned = std::make_shared<const Plan>(ribwright::plan(*job, previous));
   const std::string letter = sameFile && wall_ >= 0 ? chosenWall().letter : std::string();
   if (!sameFile) chosen_.reset();
+  batchChanges_ = sameFile ? ribwright::batchChanges(previous, *planned) : BatchChanges{};
   opened_ = Opened{std::move(history), std::move(job), std::move(planned)};
   findingParts_.clear();
   for (const Finding& finding : plan().findings) findingParts_.push_back(partOf(this->job(), plan(), finding));
   keepChosen(letter);
   pages_.reset();
+  if (!sameFile) emit jobOpened();
   emit jobChanged();
   emit historyChanged();
   emit wallChanged();
@@ -60,6 +58,23 @@ bool Session::apply(const std::string& name, const Job& job) {
   if (!history.push(name, job)) return false;
   show(std::move(history), plan(), true);
   return true;
+}
+
+Session::Saved Session::save() {
+  const bool nothingNew = isOpen() && opened_->history.isSaved() && !file_.isGone();
+  if (file_.isChanged()) return Saved::ChangedOnDisk;
+  return nothingNew ? Saved::Yes : write(file_.path());
+}
+
+Session::Saved Session::saveAs(const QString& path) { return file_.isSameAs(path) ? save() : write(path); }
+
+Session::Saved Session::write(const QString& path) {
+  if (!isOpen()) return Saved::Faulty;
+  saveFaults_ = file_.write(job(), QString(path));
+  if (!saveFaults_.empty()) return Saved::Faulty;
+  opened_->history.markSaved();
+  emit historyChanged();
+  return Saved::Yes;
 }
 
 void Session::undo() {

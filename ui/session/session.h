@@ -10,11 +10,13 @@
 #include <vector>
 
 #include "core/drawing/drawing.h"
+#include "core/editing/batch_changes.h"
 #include "core/editing/history.h"
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 #include "core/units/outcome.h"
 #include "core/words/words.h"
+#include "ui/session/job_on_disk.h"
 #include "ui/session/window_language.h"
 
 namespace ribwright {
@@ -38,7 +40,9 @@ class Session : public QObject {
   // To be read by another thread while this one goes on.
   std::shared_ptr<const Job> sharedJob() const { return opened_->job; }
   std::shared_ptr<const Plan> sharedPlan() const { return opened_->plan; }
-  const QString& path() const { return path_; }
+  const QString& path() const { return file_.path(); }
+  // Of what was read from the job's file or written into it last.
+  const QByteArray& fileDigest() const { return file_.digest(); }
   // Of the last attempt to open; empty when it went well.
   const std::vector<Fault>& faults() const { return faults_; }
   LengthStyle style() const { return {job().units, job().decimalSign}; }
@@ -46,12 +50,23 @@ class Session : public QObject {
   const Words& words() const { return Words::of(language_); }
   const std::string& language() const { return language_; }
 
+  // What the last edit did to the drill batches, or undoing it, or reading the same file again.
+  const BatchChanges& batchChanges() const { return batchChanges_; }
+
   // Null while nothing is open.
   const History* history() const { return isOpen() ? &opened_->history : nullptr; }
   // Goes on to a job under the name of the edit. False: nothing is open, or the job is what stands already.
   bool apply(const std::string& name, const Job& job);
   void undo();
   void redo();
+
+  // Into the job's own file, whole or not at all; not when someone else has changed it since it was read or saved last.
+  enum class Saved { Yes, ChangedOnDisk, Faulty };
+  Saved save();
+  // Into a file that is the job's own from then on, whatever stood there; its own file: as save().
+  Saved saveAs(const QString& path);
+  // Of the last attempt to save; empty when it went well.
+  const std::vector<Fault>& saveFaults() const { return saveFaults_; }
 
   // Index into the job's walls; -1 when it has none or nothing is open.
   int wall() const { return wall_; }
@@ -74,6 +89,8 @@ class Session : public QObject {
   const std::vector<Page>& pages() const;
 
  signals:
+  // Another job than before is open; jobChanged() follows.
+  void jobOpened();
   void jobChanged();
   void historyChanged();
   void wallChanged();
@@ -92,9 +109,12 @@ class Session : public QObject {
   void keepChosen(const std::string& letter);
   bool isThere(const Part& part) const;
 
-  QString path_;
+  Saved write(const QString& path);
+
+  JobOnDisk file_;
   std::optional<Opened> opened_;
-  std::vector<Fault> faults_;
+  BatchChanges batchChanges_;
+  std::vector<Fault> faults_, saveFaults_;
   std::string language_ = spokenLanguage();  // pages and findings read as the window does
   int wall_ = -1;
   std::optional<Part> chosen_;

@@ -77,7 +77,11 @@ void makeJobMenu(WindowActions& actions, QMenu* menu) {
   actions.recent->setObjectName(QStringLiteral("recent"));
   actions.reload = add(menu, Texts::tr("Read &again"), "reload", QKeySequence::Refresh);
   menu->addSeparator();
-  actions.savePacket = add(menu, Texts::tr("&Save packet…"), "savePacket", QKeySequence::Save);
+  actions.save = add(menu, Texts::tr("&Save"), "save", QKeySequence(Qt::CTRL | Qt::Key_S));
+  actions.saveAs = add(menu, Texts::tr("Sa&ve as…"), "saveAs", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
+  menu->addSeparator();
+  actions.savePacket =
+      add(menu, Texts::tr("Save pac&ket…"), "savePacket", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
   actions.stopPacket = add(menu, Texts::tr("S&top the packet"), "stopPacket");
   menu->addSeparator();
   actions.print = add(menu, Texts::tr("&Print…"), "print", QKeySequence::Print);
@@ -120,7 +124,7 @@ WindowActions makeActions(QMainWindow& window) {
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));
   bar->setMovable(false);
-  bar->addActions({actions.open, actions.savePacket});
+  bar->addActions({actions.open, actions.save, actions.savePacket});
   bar->addSeparator();
   bar->addActions({actions.undo, actions.redo});
   bar->addSeparator();
@@ -131,7 +135,7 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload, savePacket, print, asPrinted, zoomIn, zoomOut, fit, nextPanel, previousPanel, stepBack};
+  return {reload, save, saveAs, savePacket, print, asPrinted, zoomIn, zoomOut, fit, nextPanel, previousPanel, stepBack};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

@@ -143,3 +143,27 @@ TEST_CASE("rulers step in inches and feet, or in millimetres, as finely as figur
   CHECK(metric.marked == Length::millimetres(50));
   CHECK(rulerFigure(Length::feet(12, 6), {}) == "12' 6\"");
 }
+
+TEST_CASE("a drill batch is all its sheets, wherever they stand") {
+  int batches = 0;
+  for (const DrawnJob& drawn : drawnJobs()) {
+    const Plan made = plan(drawn.job);
+    for (std::size_t wall = 0; wall < drawn.job.walls.size(); ++wall) {
+      const BoardPicture picture = boardPicture(drawn.job, made, wall, Words::of("en"));
+      for (const DrillBatch& batch : made.walls[wall]->batches) {
+        const Part part{Part::Kind::Batch, picture.letter, batch.id};
+        std::vector<int> sheets;
+        for (const std::int32_t piece : batch.pieces) {
+          const std::string& mark = made.walls[wall]->layout.pieces[static_cast<std::size_t>(piece)].mark;
+          sheets.push_back(thingOf(picture, {Part::Kind::Piece, picture.letter, mark}));
+        }
+        CHECK(thingsOf(picture, part) == sheets);
+        Box place{};
+        REQUIRE(placeOf(picture, part, place));
+        for (const int sheet : sheets) CHECK(inside(picture.things[static_cast<std::size_t>(sheet)].box, place));
+        ++batches;
+      }
+    }
+  }
+  CHECK(batches > 0);
+}

@@ -42,6 +42,7 @@ std::vector<Part> partsOf(const Sample& sample, std::size_t index) {
   const std::size_t columns = wall.columns.bays.empty() ? 0 : wall.columns.bays.size() + 1;
   for (std::size_t i = 1; i <= columns; ++i) add(Part::Kind::Column, std::to_string(i));
   for (std::size_t i = 0; i < planned.holes.holes.size(); i += 37) add(Part::Kind::Screw, std::to_string(i));
+  for (const DrillBatch& batch : planned.batches) add(Part::Kind::Batch, batch.id);
   return parts;
 }
 
@@ -157,4 +158,25 @@ TEST_CASE("findings point at the sheets, openings and girts that they name") {
   CHECK(sheets > 0);
   CHECK(openings > 0);
   CHECK(girts > 0);
+}
+
+TEST_CASE("a batch that is held says why and what to do, and no ordinate to drill at") {
+  int held = 0, cleared = 0;
+  for (const Sample& each : samples()) {
+    for (const auto& wall : each.plan.walls) {
+      for (const DrillBatch& batch : wall->batches) {
+        const Part part{Part::Kind::Batch, wall->layout.letter, batch.id};
+        std::string all;
+        for (const Particular& one : particularsOf(each.job, each.plan, part, Words::of("en"), each.style()))
+          all += one.name + ": " + one.value + "\n";
+        INFO(all);
+        CHECK((all.find("from the lower end") == std::string::npos) == !batch.isCleared());
+        CHECK((all.find("Held because: ") == std::string::npos) == batch.isCleared());
+        CHECK((all.find("What to do: ") == std::string::npos) == batch.isCleared());
+        ++(batch.isCleared() ? cleared : held);
+      }
+    }
+  }
+  CHECK(held > 0);
+  CHECK(cleared > 0);
 }

@@ -1,0 +1,79 @@
+#include "ui/session/save_job.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace ribwright {
+
+namespace {
+
+QPushButton* button(QMessageBox& box, const QString& words, const char* name, QMessageBox::ButtonRole role) {
+  QPushButton* made = box.addButton(words, role);
+  made->setObjectName(QLatin1String(name));
+  return made;
+}
+
+}  // namespace
+
+SaveJob::SaveJob(Session& session, QWidget* window) : QObject(window), session_(session), window_(window) {}
+
+bool SaveJob::save() { return session_.isOpen() && told(session_.save()); }
+
+bool SaveJob::saveAs() {
+  if (!session_.isOpen()) return false;
+  QFileDialog dialog(window_, tr("Save the job as"), session_.path(), tr("Job files (*.json);;All files (*)"));
+  dialog.setObjectName(QStringLiteral("saveJobAs"));
+  dialog.setAcceptMode(QFileDialog::AcceptSave);
+  dialog.setDefaultSuffix(QStringLiteral("json"));
+  dialog.selectFile(QFileInfo(session_.path()).fileName());
+  if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
+  return told(session_.saveAs(dialog.selectedFiles().front()));
+}
+
+bool SaveJob::told(Session::Saved end) {
+  if (end == Session::Saved::ChangedOnDisk) return askAboutChangedFile();
+  if (end == Session::Saved::Faulty) {
+    emit failed(session_.saveFaults());
+    return false;
+  }
+  emit saved();
+  return true;
+}
+
+bool SaveJob::askAboutChangedFile() {
+  QMessageBox box(QMessageBox::Warning, tr("Save the job"),
+                  tr("%1 has been changed on the disk since it was read or saved here. It was not overwritten.")
+                      .arg(QFileInfo(session_.path()).fileName()),
+                  QMessageBox::NoButton, window_);
+  box.setObjectName(QStringLiteral("changedFile"));
+  box.setInformativeText(tr("Save under another name, or read the file again and lose the changes made here."));
+  const QPushButton* other = button(box, tr("Sa&ve as…"), "saveAsInstead", QMessageBox::AcceptRole);
+  const QPushButton* again = button(box, tr("Read &again"), "readAgainInstead", QMessageBox::DestructiveRole);
+  QPushButton* cancel = button(box, tr("&Cancel"), "cancelSaving", QMessageBox::RejectRole);
+  box.setDefaultButton(cancel);
+  box.setEscapeButton(cancel);
+  box.exec();
+  if (box.clickedButton() == other) return saveAs();
+  if (box.clickedButton() == again) emit readAgainAsked();
+  return false;
+}
+
+bool SaveJob::mayLetGo() {
+  if (!session_.isOpen() || session_.history()->isSaved()) return true;
+  QMessageBox box(QMessageBox::Question, tr("Changes are not saved"),
+                  tr("%1 has changes that are not saved. Save them?").arg(QFileInfo(session_.path()).fileName()),
+                  QMessageBox::NoButton, window_);
+  box.setObjectName(QStringLiteral("unsavedChanges"));
+  QPushButton* keep = button(box, tr("&Save"), "saveChanges", QMessageBox::AcceptRole);
+  const QPushButton* discard = button(box, tr("&Discard"), "discardChanges", QMessageBox::DestructiveRole);
+  QPushButton* cancel = button(box, tr("&Cancel"), "cancelLeaving", QMessageBox::RejectRole);
+  box.setDefaultButton(keep);
+  box.setEscapeButton(cancel);
+  box.exec();
+  if (box.clickedButton() == keep) return save();
+  return box.clickedButton() == discard;
+}
+
+}  // namespace ribwright
