@@ -21,15 +21,19 @@ struct Room {
   }
 };
 
-// Where the row is drilled in a sheet that allows this much; upright steel alone leaves it where it is planned.
-Length ordinate(const Room& room, Length planned, Length step) {
+bool holds(const Room& room, Length s) { return room.low <= s && s <= room.high; }
+
+// Where a row is drilled that stands twiceOff / 2 above the middle of its face by the plans: as far off that of what
+// its sheets allow, but within that; upright steel alone leaves it where it is planned.
+Length ordinate(const Room& room, Length planned, Length twiceOff, Length step) {
   const bool free = room.low == -noLimit && room.high == noLimit;
   // The middle may be half a nanometre: it is rounded once, together with the halving.
-  const Int128 twice = free ? 2 * Int128(planned.nanometres()) : Int128((room.low + room.high).nanometres());
-  return step * static_cast<std::int64_t>(roundHalfEven(twice, 2 * Int128(step.nanometres())));
+  const Int128 twice = free ? 2 * Int128(planned.nanometres()) : Int128((room.low + room.high + twiceOff).nanometres());
+  const Length s = step * static_cast<std::int64_t>(roundHalfEven(twice, 2 * Int128(step.nanometres())));
+  if (twiceOff == Length() || free || holds(room, s)) return s;
+  const Length nearest = s < room.low ? roundUp(room.low, step) : step * wholeTimes(room.high, step);
+  return holds(room, nearest) ? nearest : s;
 }
-
-bool holds(const Room& room, Length s) { return room.low <= s && s <= room.high; }
 
 // The sheets of one wall as they are gathered into stacks.
 class Stacking {
@@ -97,7 +101,7 @@ class Stacking {
       Room room = known == rooms_.end() ? Room{} : known->second;
       const auto first = hole;
       for (; hole != holes.end() && hole->key == first->key; ++hole) room.keep(hole->low, hole->high);
-      if (!holds(room, ordinate(room, first->planned, step_))) return false;
+      if (!holds(room, ordinate(room, first->planned, first->twiceOff, step_))) return false;
     }
     return true;
   }
@@ -183,6 +187,7 @@ class Rows {
   struct Made {
     BatchRow row;
     Room room;
+    Length twiceOff;  // as in StackHole
     std::vector<std::string> names;
   };
 
@@ -191,7 +196,7 @@ class Rows {
     for (const StackHole& hole : stack) {
       const auto [at, fresh] = made_.try_emplace(hole.key);
       Made& made = at->second;
-      if (fresh) begin(made.row, hole);
+      if (fresh) begin(made, hole);
       if (!before || *before != hole.key) ++made.row.sheets;
       before = &hole.key;
       made.room.keep(hole.low, hole.high);
@@ -202,7 +207,9 @@ class Rows {
     }
   }
 
-  void begin(BatchRow& row, const StackHole& hole) const {
+  void begin(Made& made, const StackHole& hole) const {
+    made.twiceOff = hole.twiceOff;
+    BatchRow& row = made.row;
     row.key = hole.key;
     row.row = holes_.holes[static_cast<std::size_t>(hole.hole)].row;
     row.planned = hole.planned;
@@ -223,7 +230,7 @@ class Rows {
     row.offsets.erase(std::unique(row.offsets.begin(), row.offsets.end()), row.offsets.end());
     std::sort(row.holes.begin(), row.holes.end());
     row.holes.erase(std::unique(row.holes.begin(), row.holes.end()), row.holes.end());
-    row.s = ordinate(made.room, row.planned, step_);
+    row.s = ordinate(made.room, row.planned, made.twiceOff, step_);
     row.low = made.room.low;
     row.high = made.room.high;
     row.holds = holds(made.room, row.s);

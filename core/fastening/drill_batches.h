@@ -3,7 +3,7 @@
 // Sheets of one batch come one after the other in their lane, have their bottoms and starting edges flush, and agree on
 // every hole that the drill goes through: a hole that one of them asks for is a hole of each other one whose metal it
 // meets. Metal that a notch takes away afterwards meets no hole. A row is one ordinate: the middle of what all its
-// sheets allow, rounded to a mark of the tape (tapeMark: 1/16 in or 1 mm); the rounded row is what is tested. A batch
+// sheets allow (a base's or eave's row as far off it as it is off its face's middle by the plans, but within), rounded to a mark of the tape (tapeMark: 1/16 in or 1 mm); the rounded row is what is tested. A batch
 // goes on as far as that holds, up to the stack limit: so there are as few as can be.
 //
 // Whether a hole meets another sheet's metal is judged at its planned height, within 1.5 d of that metal.

@@ -57,9 +57,17 @@ class Gathering {
     const MeasuredFace on = face.value_or(MeasuredFace{hole.z - margin, hole.z + margin});
     one.low = on.upright ? -noLimit : on.low + margin - piece.bottom;
     one.high = on.upright ? noLimit : on.high - margin - piece.bottom;
+    one.twiceOff = twiceOffMiddle(hole);
     one.known = face.has_value();
     one.surveyed = on.surveyed;
     return one;
+  }
+
+  Length twiceOffMiddle(const Hole& hole) const {
+    const SupportRow& row = holes_.supports.rows[static_cast<std::size_t>(hole.row)];
+    const Stretch& stretch = row.stretches[static_cast<std::size_t>(hole.stretch)];
+    if (row.kind == SupportKind::Girt || stretch.steel != Stretch::Steel::Own || !stretch.known) return {};
+    return stretch.row * 2 - stretch.low - stretch.high;
   }
 
   Length marginOf(const Hole& hole) const {

@@ -15,6 +15,7 @@ struct StackHole {
   std::int32_t hole;  // index into WallHoles::holes
   Length planned;     // s by the plans: from the piece's lowest end
   Length low, high;   // s at which it holds on its face, 1.5 d + drift taken off; steel upright in its way: no limit
+  Length twiceOff;    // twice what the row stands above its face's middle by the plans; a girt's stands in it
   bool known = true;  // the face is known: a cross-section is stated
   bool surveyed = false;
 };

@@ -167,3 +167,17 @@ TEST_CASE("an eave purlin that was not measured is drilled in place") {
   CHECK(withEave[0].rows[2].s == in(144, 12));
   CHECK(withEave[0].isCleared());
 }
+
+// Its leg 4 in high, the row still 1 in up it by the plans: 1-3/4 + 1, not the leg's middle at 1-3/4 + 2. With the slab
+// edge 3/8 in low at the right corner, at u 3-1/2 and 135-1/2 in so 0.0091 and 0.3529 in low: half of both is 0.181 in.
+TEST_CASE("by hand: a base row stays as far up its angle as the plans have it") {
+  Job job = measured({at(in(0), in(89, 12)), at(in(144), in(89, 12))});
+  job.walls[0].baseAngle.face = in(4);
+  CHECK(batchesOf(job).at(0).rows.at(0).s == in(2, 12));
+  job.walls[0].survey.slab = {{Length(), Length()}, {in(144), -in(0, 6)}};
+  CHECK(batchesOf(job).at(0).rows.at(0).s == in(2, 9));
+  // Where that is too near the leg's lower end it is the lowest mark that holds: 1-3/4 + 0.324 + 1/8, up to a mark.
+  job.walls[0].survey.slab.clear();
+  job.walls[0].baseAngle.row = in(0, 8);
+  CHECK(batchesOf(job).at(0).rows.at(0).s == in(2, 4));
+}
