@@ -1,29 +1,11 @@
 // Girts that sag under their own weight while no props are in place.
 #include <algorithm>
 
-#include "core/checks/screw_words.h"
+#include "core/checks/sag_words.h"
 #include "core/checks/wall_look.h"
 #include "core/fastening/girt_sag.h"
 
 namespace ribwright {
-namespace {
-
-WordValue takenWords(const GirtSag& sag) {
-  switch (sag.taken) {
-    case GirtSag::Taken::Simple:
-      return phrase("sag.simple");
-    case GirtSag::Taken::TwoEqual:
-      return phrase("sag.two");
-    case GirtSag::Taken::ThreeEqual:
-      return phrase("sag.three");
-    case GirtSag::Taken::Continuous:
-      return phrase("sag.continuous", {{"spans", std::int64_t(sag.spans)}});
-  }
-  return std::string();
-}
-
-}  // namespace
-
 void checkGirtSag(const WallLook& look, std::vector<Finding>& findings) {
   if (look.wall.survey.propsInPlace || !look.layout.sheeted) return;
   constexpr ModulusBy modulus = ModulusBy::American;

@@ -4,6 +4,7 @@
 #include "core/drawing/full_scale_strip.h"
 #include "core/drawing/marking_stick.h"
 #include "core/drawing/module_mark_page.h"
+#include "core/drawing/steel_page.h"
 #include "core/drawing/survey_blank.h"
 #include "core/job/fingerprint.h"
 
@@ -26,12 +27,13 @@ std::vector<BarePage> bareDrillPages(const Job& job, const Plan& plan, std::size
   if (!of.layout().sheeted) return pages;
   // What is said about figures differs in length from page to page; the least room is taken for all.
   of.work = workArea(frame);
-  for (const char* figures :
-       {"paper.template-figures", "paper.marks-figures", "paper.stick-figures", "paper.strip-figures"}) {
+  for (const char* figures : {"paper.template-figures", "paper.marks-figures", "paper.stick-figures",
+                              "paper.strip-figures", "paper.steel-figures"}) {
     PageFrame own = frame;
     own.figures = figures;
     of.work.bottom = std::min(of.work.bottom, workArea(own).bottom);
   }
+  add(pages, wall, steelPages(of));
   add(pages, wall, surveyBlankPages(of));
   add(pages, wall, markingStickPages(of));
   add(pages, wall, heldPages(of));
