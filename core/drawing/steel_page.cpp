@@ -36,6 +36,12 @@ std::vector<GirtSag> worstOfEach(const std::vector<GirtSag>& sags) {
   return worst;
 }
 
+// The source says which equation it is; here it is said but once.
+Phrase howTaken(const GirtSag& sag) {
+  if (sag.taken != GirtSag::Taken::Continuous) return takenWords(sag);
+  return {"steel.sag.continuous", {{"spans", std::int64_t(sag.spans)}}};
+}
+
 void addSags(std::vector<PageBlock>& blocks, const DrillWall& wall, const std::vector<GirtSag>& sags) {
   if (sags.empty()) return;
   const bool inPlace = wall.wall->survey.propsInPlace;
@@ -50,7 +56,7 @@ void addSags(std::vector<PageBlock>& blocks, const DrillWall& wall, const std::v
                                    {"at", roundTo(sag.at, mark)},
                                    {"from", sag.from},
                                    {"to", sag.to},
-                                   {"taken", takenWords(sag)},
+                                   {"taken", howTaken(sag)},
                                    {"source", sagSource(sag.taken, ModulusBy::American)}}));
   }
   addLine(blocks, wall, wall.say("steel.sag.note"));

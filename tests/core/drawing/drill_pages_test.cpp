@@ -74,6 +74,18 @@ TEST_CASE("words of templates, strips and sticks are at least 3.5 mm high") {
   }
 }
 
+TEST_CASE("no word on a page for drilling is cut short, in both languages") {
+  const DrawnJob drawn = planned("front", surveyed(withMember(screwedFront())));
+  for (const char* language : {"en", "es"}) {
+    for (const Page& page : drillPages(drawn.job, drawn.plan, PaperSize::Letter, Words::of(language))) {
+      for (const Text& text : siteTexts(page)) {
+        INFO(page.title << ": " << text.words);
+        CHECK(text.words.find("…") == std::string::npos);
+      }
+    }
+  }
+}
+
 TEST_CASE("a cleared batch has a template, a held one reasons and no ordinate") {
   Job job = surveyed(withMember(screwedFront()));
   job.walls[0].survey.girts.back().readings.resize(2);  // the rest of the lowest girt is not measured
