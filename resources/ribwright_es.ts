@@ -328,6 +328,38 @@
         <source>&amp;Drill batches: %1/%2</source>
         <translation>L&amp;otes: %1/%2</translation>
     </message>
+    <message>
+        <source>Read a survey</source>
+        <translation>Leer un levantamiento</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;All files (*)</source>
+        <translation>Tablas (*.csv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>The survey could not be read; nothing was changed.</source>
+        <translation>No se pudo leer el levantamiento; no se cambió nada.</translation>
+    </message>
+    <message>
+        <source>The survey was read.</source>
+        <translation>Se leyó el levantamiento.</translation>
+    </message>
+    <message>
+        <source>Write the survey</source>
+        <translation>Escribir el levantamiento</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The survey could not be written.</source>
+        <translation>No se pudo escribir el levantamiento.</translation>
+    </message>
+    <message>
+        <source>Survey written into %1.</source>
+        <translation>Levantamiento escrito en %1.</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::PacketBar</name>
@@ -730,6 +762,17 @@
     </message>
 </context>
 <context>
+    <name>ribwright::SurveyFile</name>
+    <message>
+        <source>is too large to be a survey</source>
+        <translation>es demasiado grande para un levantamiento</translation>
+    </message>
+    <message>
+        <source>Read a survey</source>
+        <translation>Leer un levantamiento</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::SurveyModel</name>
     <message>
         <source>Strike out %1 readings</source>
@@ -1044,6 +1087,18 @@
     <message>
         <source>Save pac&amp;ket…</source>
         <translation>Guardar pa&amp;quete…</translation>
+    </message>
+    <message>
+        <source>Read a s&amp;urvey…</source>
+        <translation>Leer un le&amp;vantamiento…</translation>
+    </message>
+    <message>
+        <source>Take readings from a table, in place of those of the same girts</source>
+        <translation>Tomar lecturas de una tabla, en lugar de las de los mismos largueros</translation>
+    </message>
+    <message>
+        <source>&amp;Write the survey…</source>
+        <translation>Escri&amp;bir el levantamiento…</translation>
     </message>
 </context>
 </TS>

@@ -23,6 +23,8 @@ COLUMNS = {
     "left_edge_in,right_edge_in,peak_u_in,order_code",
     "holes.csv": "mark,support,x_in,s_in,wall,u_in,z_in,through_lap,screw,edge_x_in,chalk_in,count,basis,status,drilled,zone",
     "cuts.csv": "mark,ring,corner,x_in,y_in",
+    "module-marks.csv": "wall,band,mark,leading_edge_u_in,base_in,top_girt_in,plumb_check,hung",
+    "survey.csv": "wall,line,u_in,height_in,within_in,by,date",
     "findings.csv": "grade,id,wall,mark,where,why,do,source",
     "contents.csv": "file,what,pages,bytes",
 }
@@ -165,6 +167,7 @@ def main():
                 pieces_are_whole(where, t["pieces.csv"], t["cuts.csv"], units)
                 screws = holes_add_up(where, read_job(sample), t["holes.csv"], t["pieces.csv"], t["cuts.csv"], in_nanometres(units))
                 check(screws > 0, f"{where}: has screws")
+                marks_are_edges(where, t["module-marks.csv"], t["pieces.csv"], units)
                 contents_are_there(where, folder, t["contents.csv"])
                 grades = [row["grade"] for row in t["findings.csv"]]
                 check(set(grades) <= {"stop", "look", "note"}, f"{where}: grades {set(grades)}")
@@ -174,6 +177,18 @@ def main():
                 checked += 1
         same_in_both_units(sample.name, tables)
     finish(checked)
+
+
+def marks_are_edges(where, marks, pieces, units):
+    """Every leading edge is an edge of that sheet's metal; the same stands at base and top girt."""
+    number = in_nanometres(units)
+    for mark in marks:
+        # An opening may take the leading side of others away.
+        own = [p for p in pieces if p["mark"] == mark["mark"] and p["kind"] in ("full", "rake")]
+        edges = {number(p[side]) for p in own for side in ("left_in", "right_in")}
+        check(not own or number(mark["leading_edge_u_in"]) in edges, f"{where}: {mark['mark']} leads at none of its edges")
+        check(mark["base_in"] == mark["top_girt_in"], f"{where}: {mark['mark']} hangs plumb")
+    check({p["mark"].split(".")[0] for p in pieces} <= {m["mark"] for m in marks}, f"{where}: every sheet is marked")
 
 
 def same_in_both_units(where, tables):

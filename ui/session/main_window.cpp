@@ -36,6 +36,7 @@
 #include "ui/session/appearance.h"
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
+#include "ui/session/survey_file.h"
 
 namespace ribwright {
 
@@ -183,6 +184,8 @@ void MainWindow::connectActions() {
   on(actions_.reload, [this] { openJob(session_.path()); });
   on(actions_.save, [this] { survey_->finishTyping(), saving_.save(); });
   on(actions_.saveAs, [this] { survey_->finishTyping(), saving_.saveAs(); });
+  on(actions_.readSurvey, [this] { askForSurvey(); });
+  on(actions_.writeSurvey, [this] { askAndWriteSurvey(); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -214,6 +217,29 @@ void MainWindow::askForJob() {
   const QString path =
       QFileDialog::getOpenFileName(this, tr("Open a job"), folder, tr("Job files (*.json);;All files (*)"));
   if (!path.isEmpty()) openJob(path);
+}
+
+void MainWindow::askForSurvey() {
+  const QString folder = QFileInfo(session_.path()).absolutePath();
+  const QString path =
+      QFileDialog::getOpenFileName(this, tr("Read a survey"), folder, tr("Tables (*.csv);;All files (*)"));
+  if (!path.isEmpty()) readSurvey(path);
+}
+
+bool MainWindow::readSurvey(const QString& path) {
+  const std::vector<Fault> faults = ribwright::readSurvey(session_, path);
+  faults_->setFaults(tr("The survey could not be read; nothing was changed."), faults);
+  if (faults.empty()) statusBar()->showMessage(tr("The survey was read."), shortWhile);
+  return faults.empty();
+}
+
+void MainWindow::askAndWriteSurvey() {
+  const QString folder = QFileInfo(session_.path()).absolutePath() + QStringLiteral("/survey.csv");
+  const QString path = QFileDialog::getSaveFileName(this, tr("Write the survey"), folder, tr("Tables (*.csv)"));
+  if (path.isEmpty()) return;
+  const std::vector<Fault> faults = writeSurvey(session_, path);
+  faults_->setFaults(tr("The survey could not be written."), faults);
+  if (faults.empty()) statusBar()->showMessage(tr("Survey written into %1.").arg(path), shortWhile);
 }
 
 void MainWindow::askForFolder() {

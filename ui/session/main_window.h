@@ -36,6 +36,8 @@ class MainWindow : public QMainWindow {
 
   // False when it cannot be read; the window then says why. False too when a person keeps what is open and not saved.
   bool openJob(const QString& path);
+  // Takes a survey from a table's file into the open job. False when it cannot be read; the window then says why.
+  bool readSurvey(const QString& path);
   // Makes the packet beside everything else and writes it into a folder; packetEnded() when it is over. False: one is
   // being made already, or no job is open.
   bool startPacket(const QString& folder);
@@ -61,6 +63,8 @@ class MainWindow : public QMainWindow {
   bool readJob(const QString& path);
   void askForJob();
   void askForFolder();
+  void askForSurvey();
+  void askAndWriteSurvey();
   void fillRecent();
   void remember(const QString& path);
   void showJob();

@@ -80,6 +80,10 @@ void makeJobMenu(WindowActions& actions, QMenu* menu) {
   actions.save = add(menu, Texts::tr("&Save"), "save", QKeySequence(Qt::CTRL | Qt::Key_S));
   actions.saveAs = add(menu, Texts::tr("Sa&ve as…"), "saveAs", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
   menu->addSeparator();
+  actions.readSurvey = add(menu, Texts::tr("Read a s&urvey…"), "readSurvey");
+  actions.readSurvey->setToolTip(Texts::tr("Take readings from a table, in place of those of the same girts"));
+  actions.writeSurvey = add(menu, Texts::tr("&Write the survey…"), "writeSurvey");
+  menu->addSeparator();
   actions.savePacket =
       add(menu, Texts::tr("Save pac&ket…"), "savePacket", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
   actions.stopPacket = add(menu, Texts::tr("S&top the packet"), "stopPacket");
@@ -135,7 +139,8 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload, save, saveAs, savePacket, print, asPrinted, zoomIn, zoomOut, fit, nextPanel, previousPanel, stepBack};
+  return {reload,    save,   saveAs,  readSurvey, writeSurvey, savePacket,    print,
+          asPrinted, zoomIn, zoomOut, fit,        nextPanel,   previousPanel, stepBack};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

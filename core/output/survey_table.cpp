@@ -1,0 +1,195 @@
+#include "core/output/survey_table.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <optional>
+
+#include "core/fastening/measured_faces.h"
+#include "core/job/by_id.h"
+#include "core/output/columns.h"
+#include "core/output/csv_reading.h"
+#include "core/output/figures.h"
+
+namespace ribwright {
+namespace {
+
+constexpr std::string_view slabName = "slab";
+constexpr std::array<std::string_view, 7> names = {"wall", "line", "u", "height", "within", "by", "date"};
+enum Column { WallOf, LineOf, U, Height, Within, By, Date };
+constexpr std::size_t mostFaults = 20;
+
+// Where each column stands, and what a bare number in it is.
+struct Places {
+  std::array<std::optional<std::size_t>, names.size()> at;
+  std::array<LengthStyle, names.size()> style;
+};
+
+std::string unitless(const std::string& name) {
+  for (const std::string_view unit : {"_in", "_mm"}) {
+    if (name.ends_with(unit)) return name.substr(0, name.size() - unit.size());
+  }
+  return name;
+}
+
+Outcome<Places> placesOf(const ReadTable& read) {
+  Places places;
+  std::vector<Fault> faults;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    const bool length = i == U || i == Height || i == Within;
+    for (std::size_t k = 0; k < read.table.columns.size(); ++k) {
+      const std::string& column = read.table.columns[k];
+      if ((length ? unitless(column) : column) != names[i] || (length && column == names[i])) continue;
+      places.at[i] = k;
+      places.style[i] = {column.ends_with("_mm") ? UnitSystem::Millimetres : UnitSystem::FeetInches, read.decimalSign};
+    }
+    if (places.at[i] || i == Within || i == By || i == Date) continue;
+    const std::string name = std::string(names[i])
+                                 .append(length ? "_in or " : "")
+                                 .append(length ? names[i] : "")
+                                 .append(length ? "_mm" : "");
+    faults.push_back({"line 1", "no column is called " + name});
+  }
+  if (!faults.empty()) return faults;
+  return places;
+}
+
+// One row, with what is wrong with it gathered by column.
+class RowReading {
+ public:
+  RowReading(const ReadTable& read, const Places& places, std::size_t row, std::vector<Fault>& faults)
+      : read_(read), places_(places), row_(row), faults_(faults) {}
+
+  std::string text(Column column) const {
+    const auto& at = places_.at[column];
+    return at ? read_.table.rows[row_][*at] : std::string();
+  }
+
+  std::optional<Length> length(Column column) {
+    const std::string typed = text(column);
+    Outcome<Length> read = parseLength(typed, places_.style[column]);
+    if (read) return read.value();
+    fault(column, read.faults().front().message);
+    return std::nullopt;
+  }
+
+  void fault(Column column, const std::string& message) {
+    const std::string name = read_.table.columns[places_.at[column].value_or(0)];
+    faults_.push_back(
+        {std::string("line ").append(std::to_string(read_.lines[row_])).append(", ").append(name), message});
+  }
+
+ private:
+  const ReadTable& read_;
+  const Places& places_;
+  std::size_t row_;
+  std::vector<Fault>& faults_;
+};
+
+// The readings of one edge, from left to right. `wall`: index into Job::walls.
+struct NewEdge {
+  std::size_t wall = 0;
+  std::string line;
+  std::map<Length, GirtReading> readings;
+};
+
+// In the order in which the table names them first.
+struct NewReadings {
+  std::vector<NewEdge> edges;
+  std::map<std::size_t, std::map<Length, SlabReading>> slabs;
+
+  std::map<Length, GirtReading>& of(std::size_t wall, const std::string& line) {
+    for (NewEdge& edge : edges) {
+      if (edge.wall == wall && edge.line == line) return edge.readings;
+    }
+    edges.push_back({wall, line, {}});
+    return edges.back().readings;
+  }
+};
+
+void addGirt(NewReadings& all, RowReading& row, std::size_t wall, const std::string& line, GirtReading reading) {
+  if (!row.text(Within).empty()) {
+    const std::optional<Length> within = row.length(Within);
+    if (!within) return;
+    reading.within = within;
+    if (*within < Length()) return row.fault(Within, "a stick check cannot be within less than nothing");
+    if (reading.by.empty() || reading.date.empty())
+      return row.fault(Within, "a stick check wants the name of who made it, and the date");
+  }
+  if (!all.of(wall, line).emplace(reading.u, reading).second)
+    row.fault(U, "there is another reading of this edge at the same station");
+}
+
+void addSlab(NewReadings& all, RowReading& row, std::size_t wall, const SlabReading& reading) {
+  if (!row.text(Within).empty()) return row.fault(Within, "the slab edge takes no stick check; give its height");
+  if (!all.slabs[wall].emplace(reading.u, reading).second)
+    row.fault(U, "there is another reading of the slab edge at the same station");
+}
+
+void addRow(NewReadings& all, const Job& job, RowReading& row) {
+  const Wall* wall = byLetter(job.walls, row.text(WallOf));
+  if (!wall) return row.fault(WallOf, "the job has no wall \"" + row.text(WallOf) + "\"");
+  const std::string line = row.text(LineOf);
+  const bool slab = line == slabName;
+  if (!slab && line != eaveSurveyId && (line.empty() || !byId(wall->girts, line)))
+    return row.fault(LineOf,
+                     "wall " + wall->letter + " has no girt \"" + line + "\"; eave and slab are the other edges");
+  const std::optional<Length> u = row.length(U), height = row.length(Height);
+  if (!u || !height) return;
+  if (*u < Length()) return row.fault(U, "a station lies on the wall, from its left corner on");
+  const auto index = static_cast<std::size_t>(wall - job.walls.data());
+  if (slab) return addSlab(all, row, index, {*u, *height});
+  addGirt(all, row, index, line, {*u, *height, std::nullopt, row.text(By), row.text(Date)});
+}
+
+Job with(Job job, const NewReadings& all) {
+  for (const NewEdge& edge : all.edges) {
+    auto& girts = job.walls[edge.wall].survey.girts;
+    auto survey =
+        std::find_if(girts.begin(), girts.end(), [&](const GirtSurvey& one) { return one.girt == edge.line; });
+    if (survey == girts.end()) survey = girts.insert(girts.end(), GirtSurvey{edge.line, {}});
+    survey->readings.clear();
+    for (const auto& [u, reading] : edge.readings) survey->readings.push_back(reading);
+  }
+  for (const auto& [wall, readings] : all.slabs) {
+    auto& slab = job.walls[wall].survey.slab;
+    slab.clear();
+    for (const auto& [u, reading] : readings) slab.push_back(reading);
+  }
+  return job;
+}
+
+}  // namespace
+
+Table surveyTable(const Job& job, UnitSystem units) {
+  Table table;
+  table.columns = columnsIn(units, {"wall", "line", "u_in", "height_in", "within_in", "by", "date"});
+  const auto number = [units](Length length) { return smallLength(length, units); };
+  for (const Wall& wall : job.walls) {
+    for (const GirtSurvey& survey : wall.survey.girts) {
+      for (const GirtReading& one : survey.readings)
+        table.rows.push_back({wall.letter, survey.girt, number(one.u), number(one.height),
+                              one.within ? number(*one.within) : "", one.by, one.date});
+    }
+    for (const SlabReading& one : wall.survey.slab)
+      table.rows.push_back({wall.letter, std::string(slabName), number(one.u), number(one.z), "", "", ""});
+  }
+  return table;
+}
+
+Outcome<Job> withSurveyOf(const Job& job, std::string_view csv) {
+  const Outcome<ReadTable> read = readCsv(csv);
+  if (!read) return read.faults();
+  const Outcome<Places> places = placesOf(read.value());
+  if (!places) return places.faults();
+  NewReadings all;
+  std::vector<Fault> faults;
+  for (std::size_t i = 0; i < read.value().table.rows.size() && faults.size() < mostFaults; ++i) {
+    RowReading row(read.value(), places.value(), i, faults);
+    addRow(all, job, row);
+  }
+  if (!faults.empty()) return faults;
+  return with(job, all);
+}
+
+}  // namespace ribwright

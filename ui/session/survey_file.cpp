@@ -1,0 +1,43 @@
+#include "ui/session/survey_file.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QSaveFile>
+
+#include "core/output/survey_table.h"
+
+namespace ribwright {
+
+namespace {
+
+constexpr qint64 mostBytes = 16 * 1024 * 1024;  // far more than any wall has readings
+
+struct Texts {
+  Q_DECLARE_TR_FUNCTIONS(ribwright::SurveyFile)
+};
+
+Fault noted(const QString& path, const QString& what) { return {path.toStdString(), what.toStdString()}; }
+
+}  // namespace
+
+std::vector<Fault> readSurvey(Session& session, const QString& path) {
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly)) return {noted(path, file.errorString())};
+  if (file.size() > mostBytes) return {noted(path, Texts::tr("is too large to be a survey"))};
+  Outcome<Job> read = withSurveyOf(session.job(), file.readAll().toStdString());
+  if (!read) return read.faults();
+  session.apply(Texts::tr("Read a survey").toStdString(), read.value());
+  return {};
+}
+
+std::vector<Fault> writeSurvey(const Session& session, const QString& path) {
+  const Job& job = session.job();
+  const std::string text = csvText(surveyTable(job, job.units), job.settings.byteOrderMark);
+  QSaveFile file(path);
+  const bool whole = file.open(QIODevice::WriteOnly) &&
+                     file.write(text.data(), qint64(text.size())) == qint64(text.size()) && file.commit();
+  if (whole) return {};
+  return {noted(path, file.errorString())};
+}
+
+}  // namespace ribwright
