@@ -5,9 +5,12 @@
 #include <QPainter>
 #include <QtTest>
 #include <cmath>
+#include <set>
 
+#include "core/drawing/drill_pages.h"
 #include "core/drawing/elevation.h"
 #include "tests/core/drawing/drawn_jobs.h"
+#include "tests/core/drawing/surveyed_job.h"
 #include "ui/painting/page_painter.h"
 
 using namespace ribwright;
@@ -31,6 +34,20 @@ const std::vector<Shown> shown = {{"frozen gable", PaperSize::Letter, 0},    {"s
                                   {"tall banded wall", PaperSize::A3, 0},    {"tall banded wall", PaperSize::A3, 1},
                                   {"stepped wall", PaperSize::A3, 0},        {"crowded girts", PaperSize::Letter, 0},
                                   {"unsheeted walls", PaperSize::Letter, 0}, {"unsheeted walls", PaperSize::Letter, 2}};
+
+// The first page of every kind for measuring and drilling: of a front with doors, of girts every 3 in, of one that
+// nobody measured.
+std::vector<Page> drillKinds() {
+  std::vector<Page> kinds;
+  for (const Job& job : {surveyed(withMember(screwedFront())), surveyed(withMember(crowdedGirts())), screwedFront()}) {
+    std::set<std::string> seen;
+    for (const Page& page : drillPages(job, plan(job), PaperSize::Letter)) {
+      const std::string kind = page.title.substr(0, page.title.rfind(", page"));
+      if (seen.insert(kind.substr(0, kind.find("template"))).second) kinds.push_back(page);
+    }
+  }
+  return kinds;
+}
 
 QImage painted(const Page& page) {
   const PaperExtent extent = extentOf(page.paper);
@@ -73,6 +90,11 @@ class ContactSheetTest : public QObject {
       pages.push_back(painted(made[one.page]));
       QVERIFY2(inked(pages.back()) > 4, one.job);    // more than a frame alone
       QVERIFY2(inked(pages.back()) < 150, one.job);  // and no black sheet
+    }
+    for (const Page& page : drillKinds()) {
+      pages.push_back(painted(page));
+      QVERIFY2(inked(pages.back()) > 4, page.title.c_str());
+      QVERIFY2(inked(pages.back()) < 150, page.title.c_str());
     }
     const QString folder = qEnvironmentVariable("RIBWRIGHT_PICTURES");
     if (!folder.isEmpty()) QVERIFY(sheetOf(pages).save(folder + "/contact-sheet.png"));

@@ -7,9 +7,11 @@
 #include <map>
 #include <sstream>
 
+#include "core/drawing/drill_pages.h"
 #include "core/drawing/elevation.h"
 #include "tests/core/drawing/drawn_jobs.h"
 #include "tests/core/drawing/page_reading.h"
+#include "tests/core/drawing/surveyed_job.h"
 
 using namespace ribwright;
 
@@ -96,6 +98,18 @@ std::string difference(const std::string& golden, const std::string& made) {
   }
 }
 
+void isAsAccepted(const std::string& name, const std::vector<Page>& pages) {
+  std::string file = name;
+  for (char& letter : file) letter = letter == ' ' ? '-' : letter;
+  const std::string path = std::string(RIBWRIGHT_ROOT "/tests/core/drawing/golden/") + file + ".txt";
+  const std::string made = textOf(pages);
+  if (std::getenv("RIBWRIGHT_ACCEPT")) {
+    std::ofstream(path, std::ios::binary) << made;
+  }
+  INFO(name << ": look at the page; if it is right, run this test with RIBWRIGHT_ACCEPT=1");
+  CHECK(difference(readAll(path), made) == "");
+}
+
 }  // namespace
 
 // One of each kind of page, on each paper: a plain gable, screws and openings, a wall over several pages, unsheeted
@@ -110,15 +124,16 @@ TEST_CASE("the pages are as they were last accepted") {
     const auto found = golden.find(drawn.name);
     if (found == golden.end()) continue;
     ++seen;
-    std::string file = drawn.name;
-    for (char& letter : file) letter = letter == ' ' ? '-' : letter;
-    const std::string path = std::string(RIBWRIGHT_ROOT "/tests/core/drawing/golden/") + file + ".txt";
-    const std::string made = textOf(elevationPages(drawn.job, drawn.plan, found->second));
-    if (std::getenv("RIBWRIGHT_ACCEPT")) {
-      std::ofstream(path, std::ios::binary) << made;
-    }
-    INFO(drawn.name << ": look at the page; if it is right, run this test with RIBWRIGHT_ACCEPT=1");
-    CHECK(difference(readAll(path), made) == "");
+    isAsAccepted(drawn.name, elevationPages(drawn.job, drawn.plan, found->second));
   }
   CHECK(seen == golden.size());
+}
+
+// One of each kind: survey blank, stick, template, strips and marks of a measured wall 3 ft wide; held batches of a
+// gable that nobody measured.
+TEST_CASE("the pages for drilling are as they were last accepted") {
+  const Job narrow = surveyed(withMember(withScrews(narrowWall(), "rib-36-1.25-at-12", Length::feet(4))));
+  isAsAccepted("drilled narrow wall", drillPages(narrow, plan(narrow), PaperSize::Letter));
+  const Job gable = withScrews(metricGable(), "trapezoid-1035-35-at-207", Length::millimetres(1200));
+  isAsAccepted("held metric gable", drillPages(gable, plan(gable), PaperSize::A4));
 }
