@@ -92,7 +92,7 @@ std::vector<PageBlock> stackBlocks(const DrillWall& wall, const DrillBatch& batc
       sketch.text({{x, y}, siteText, TextAnchor::Start, 0, false, lines[i], -1});
     }
   };
-  blocks.push_back({siteLine * static_cast<double>(down) + 2, draw});
+  blocks.push_back({siteLine * static_cast<double>(down) + 1, draw});
   return blocks;
 }
 
@@ -159,8 +159,6 @@ std::vector<BarePage> templatePages(const DrillWall& wall, const DrillBatch& bat
                wall.say("template.count", {{"count", std::int64_t(batch.pieces.size())}, {"holes", holesOf(batch)}})});
   std::vector<PageBlock> blocks = templatePictures(wall, batch, sets, lying);
   for (std::size_t i = 0; i < sets.size(); ++i) {
-    blocks.push_back(clearPaper(2));
-    blocks.back().keepsNext = true;
     blocks.push_back(offsetLine(wall, sheet, sets[i], setHeading(wall, batch, sets[i], i, startsAtLeft), startsAtLeft));
   }
   append(blocks, stackBlocks(wall, batch));

@@ -85,7 +85,7 @@ PageBlock offsetLine(const DrillWall& wall, const StackedSheet& sheet, const Off
                  start,
                  -1});
   };
-  return {head.height + offsets.height + 0.8 + leaders + ribHeight + 1 + lineOf(siteText) + 2, draw};
+  return {head.height + offsets.height + 0.8 + leaders + ribHeight + 1 + lineOf(siteText) + 1, draw};
 }
 
 }  // namespace ribwright

@@ -10,7 +10,7 @@
 namespace ribwright {
 namespace {
 
-constexpr double sheetHeight = 32;  // across the sheet
+constexpr double sheetHeight = 30;  // across the sheet
 constexpr double leftRoom = 25;     // for what stands before the bottom end
 constexpr double rightRoom = 8;     // for "top end"
 constexpr double tick = 2;          // beyond the sheet's edges

@@ -227,6 +227,7 @@ void MainWindow::askForSurvey() {
 }
 
 bool MainWindow::readSurvey(const QString& path) {
+  survey_->finishTyping();
   const std::vector<Fault> faults = ribwright::readSurvey(session_, path);
   faults_->setFaults(tr("The survey could not be read; nothing was changed."), faults);
   if (faults.empty()) statusBar()->showMessage(tr("The survey was read."), shortWhile);
