@@ -43,7 +43,17 @@ Offsets placed(const DrillWall& wall, const OffsetSet& set, Length width, bool s
   if (offsets.level) offsets.height = lineOf(siteText);
   if (!labels) labels = rowOf(upright, 0, room, 0.4, {});
   if (labels) offsets.labels = *labels;
+  if (!labels) offsets.height = 0;
   return offsets;
+}
+
+// What has no room beside the holes, from the starting edge on.
+std::string listed(const Offsets& offsets, bool startsAtLeft) {
+  std::vector<std::string> words = offsets.words;
+  if (!startsAtLeft) std::reverse(words.begin(), words.end());
+  std::string all;
+  for (const std::string& one : words) all.append(all.empty() ? "" : ", ").append(one);
+  return all;
 }
 
 }  // namespace
@@ -52,7 +62,9 @@ PageBlock offsetLine(const DrillWall& wall, const StackedSheet& sheet, const Off
                      bool startsAtLeft) {
   const Offsets offsets = placed(wall, set, sheet.width, startsAtLeft);
   const double line = wall.work.width() - 2 * sideRoom;
-  const PageBlock head = together(paragraph(heading, wall.work, 0, true));
+  std::vector<PageBlock> words = paragraph(heading, wall.work, 0, true);
+  if (offsets.labels.empty()) append(words, paragraph(listed(offsets, startsAtLeft), wall.work));
+  const PageBlock head = together(words);
   const auto draw = [offsets, sheet, line, startsAtLeft, head, start = wall.say("template.starting-edge")](
                         Sketch& sketch, const Box& room) {
     const double left = room.left + sideRoom, right = left + line;

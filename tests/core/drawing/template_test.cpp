@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/drawing/drill_pages.h"
+#include "core/drawing/offset_line.h"
 #include "core/drawing/shown_length.h"
 #include "tests/core/drawing/drawn_jobs.h"
 #include "tests/core/drawing/page_reading.h"
@@ -175,5 +176,30 @@ TEST_CASE("a template says what is done before, while and after drilling, and ha
                             "offer up the top sheet", "Take the swarf out", "Checked by", "Drilled by", "Date"}) {
     INFO(words);
     CHECK(all.find(words) != std::string::npos);
+  }
+}
+
+// 60 holes an inch apart are more than have room along a page 254 mm wide.
+TEST_CASE("offsets that have no room beside their holes are listed above them") {
+  const Job job = front(Hang::LeftToRight);
+  const Plan made = plan(job);
+  DrillWall wall{&job, &job.walls[0], made.walls[0].get(), &Words::of("en"), feet, {12, 12, 266, 166}};
+  StackedSheet sheet;
+  sheet.width = Length::inches(62);
+  OffsetSet set;
+  for (int i = 1; i <= 60; ++i) set.offsets.push_back(Length::inches(i, 8));
+  for (const bool left : {true, false}) {
+    Sketch sketch;
+    const PageBlock block = offsetLine(wall, sheet, set, "a: base", left);
+    block.draw(sketch, {12, 12, 266, 12 + block.height});
+    std::string all;
+    Page page;
+    page.drawing = sketch.drawing;
+    for (const Text& text : textsOf(page)) all += text.words + " ";
+    std::size_t place = 0;
+    for (const Length offset : set.offsets) {
+      place = all.find(cutText(offset, feet), place);
+      CHECK(place != std::string::npos);
+    }
   }
 }
