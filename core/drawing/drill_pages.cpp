@@ -11,7 +11,7 @@
 namespace ribwright {
 namespace {
 
-void add(std::vector<BarePage>& pages, std::size_t wall, std::vector<BarePage> more) {
+void addPages(std::vector<BarePage>& pages, std::size_t wall, std::vector<BarePage> more) {
   for (BarePage& page : more) {
     page.wall = wall;
     pages.push_back(std::move(page));
@@ -33,15 +33,15 @@ std::vector<BarePage> bareDrillPages(const Job& job, const Plan& plan, std::size
     own.figures = figures;
     of.work.bottom = std::min(of.work.bottom, workArea(own).bottom);
   }
-  add(pages, wall, steelPages(of));
-  add(pages, wall, surveyBlankPages(of));
-  add(pages, wall, markingStickPages(of));
-  add(pages, wall, heldPages(of));
+  addPages(pages, wall, steelPages(of));
+  addPages(pages, wall, surveyBlankPages(of));
+  addPages(pages, wall, markingStickPages(of));
+  addPages(pages, wall, heldPages(of));
   for (const DrillBatch& batch : of.plan->batches) {
-    if (batch.isCleared()) add(pages, wall, templatePages(of, batch, lying));
+    if (batch.isCleared()) addPages(pages, wall, templatePages(of, batch, lying));
   }
-  add(pages, wall, stripPages(of, lying));
-  add(pages, wall, moduleMarkPages(of));
+  addPages(pages, wall, stripPages(of, lying));
+  addPages(pages, wall, moduleMarkPages(of));
   return pages;
 }
 

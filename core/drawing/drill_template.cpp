@@ -135,11 +135,11 @@ std::vector<PageBlock> heldBlocks(const DrillWall& wall, const DrillBatch& batch
                 wall.work, 0, true);
   blocks.back().keepsNext = true;
   for (const HoldReason& reason : batch.reasons)
-    append(blocks, paragraph("– " + wall.say(whyHeld(batch, reason)), wall.work, 4));
+    addBlocks(blocks, paragraph("– " + wall.say(whyHeld(batch, reason)), wall.work, 4));
   std::int64_t number = 0;
   for (const Remedy& remedy : batch.remedies) {
     const std::string words = wall.say("template.held.do", {{"number", ++number}, {"what", whatToDo(batch, remedy)}});
-    append(blocks, paragraph(words, wall.work, 4));
+    addBlocks(blocks, paragraph(words, wall.work, 4));
   }
   blocks.push_back(clearPaper(4));
   const PageBlock whole = together(blocks);
@@ -161,15 +161,15 @@ std::vector<BarePage> templatePages(const DrillWall& wall, const DrillBatch& bat
   for (std::size_t i = 0; i < sets.size(); ++i) {
     blocks.push_back(offsetLine(wall, sheet, sets[i], setHeading(wall, batch, sets[i], i, startsAtLeft), startsAtLeft));
   }
-  append(blocks, stackBlocks(wall, batch));
-  append(blocks, stepBlocks(wall, batch, sets));
+  addBlocks(blocks, stackBlocks(wall, batch));
+  addBlocks(blocks, stepBlocks(wall, batch, sets));
   return pagesOf(wall.say("template.subject", {{"batch", batch.id}}), flowed(blocks, top, wall.work));
 }
 
 std::vector<BarePage> heldPages(const DrillWall& wall) {
   std::vector<PageBlock> blocks;
   for (const DrillBatch& batch : wall.plan->batches) {
-    if (!batch.isCleared()) append(blocks, heldBlocks(wall, batch));
+    if (!batch.isCleared()) addBlocks(blocks, heldBlocks(wall, batch));
   }
   if (blocks.empty()) return {};
   const PageBlock top =

@@ -253,7 +253,7 @@ std::vector<BarePage> stripPages(const DrillWall& wall, Lying lying) {
   if (strips.empty()) return {};
   std::vector<PageBlock> blocks;
   for (const Strip& strip : strips) {
-    append(blocks, paragraph(strip.heading, wall.work, 0, true));
+    addBlocks(blocks, paragraph(strip.heading, wall.work, 0, true));
     blocks.back().keepsNext = true;
     for (const Tile& tile : tilesOf(strip.width, wall.work.width())) {
       const auto draw = [&wall, &strip, tile](Sketch& sketch, const Box& room) {

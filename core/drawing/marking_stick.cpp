@@ -140,10 +140,10 @@ std::vector<BarePage> markingStickPages(const DrillWall& wall) {
   std::vector<PageBlock> blocks;
   for (const auto& [chalk, marks] : sticks) {
     if (marks.empty()) continue;
-    append(blocks,
-           paragraph(wall.say("stick.foot", {{"chalk", absolute(chalk)},
-                                             {"side", Phrase{chalk < Length() ? "stick.below" : "stick.above"}}}),
-                     wall.work, 0, true));
+    addBlocks(blocks,
+              paragraph(wall.say("stick.foot", {{"chalk", absolute(chalk)},
+                                                {"side", Phrase{chalk < Length() ? "stick.below" : "stick.above"}}}),
+                        wall.work, 0, true));
     blocks.back().keepsNext = true;
     for (std::size_t from = 0; from < marks.size(); from += most)
       blocks.push_back(stickBlock(wall, marks, from, std::min(most, marks.size() - from)));

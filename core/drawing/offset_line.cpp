@@ -63,7 +63,7 @@ PageBlock offsetLine(const DrillWall& wall, const StackedSheet& sheet, const Off
   const Offsets offsets = placed(wall, set, sheet.width, startsAtLeft);
   const double line = wall.work.width() - 2 * sideRoom;
   std::vector<PageBlock> words = paragraph(heading, wall.work, 0, true);
-  if (offsets.labels.empty()) append(words, paragraph(listed(offsets, startsAtLeft), wall.work));
+  if (offsets.labels.empty()) addBlocks(words, paragraph(listed(offsets, startsAtLeft), wall.work));
   const PageBlock head = together(words);
   const auto draw = [offsets, sheet, line, startsAtLeft, head, start = wall.say("template.starting-edge")](
                         Sketch& sketch, const Box& room) {

@@ -60,7 +60,7 @@ PageBlock together(const std::vector<PageBlock>& blocks) {
 
 PageBlock clearPaper(double height) { return {height, {}}; }
 
-void append(std::vector<PageBlock>& to, std::vector<PageBlock> more) {
+void addBlocks(std::vector<PageBlock>& to, std::vector<PageBlock> more) {
   for (PageBlock& block : more) to.push_back(std::move(block));
 }
 

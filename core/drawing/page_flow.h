@@ -29,6 +29,6 @@ std::vector<PageBlock> paragraph(const std::string& words, const Box& work, doub
 // Several pieces of it that stay on one page.
 PageBlock together(const std::vector<PageBlock>& blocks);
 PageBlock clearPaper(double height);
-void append(std::vector<PageBlock>& to, std::vector<PageBlock> more);
+void addBlocks(std::vector<PageBlock>& to, std::vector<PageBlock> more);
 
 }  // namespace ribwright

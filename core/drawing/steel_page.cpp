@@ -13,12 +13,12 @@ namespace ribwright {
 namespace {
 
 void addHeading(std::vector<PageBlock>& blocks, const DrillWall& wall, const char* id) {
-  append(blocks, paragraph(wall.say(id), wall.work, 0, true));
+  addBlocks(blocks, paragraph(wall.say(id), wall.work, 0, true));
   blocks.back().keepsNext = true;
 }
 
 void addLine(std::vector<PageBlock>& blocks, const DrillWall& wall, const std::string& words) {
-  append(blocks, {together(paragraph(words, wall.work, 4))});
+  addBlocks(blocks, {together(paragraph(words, wall.work, 4))});
 }
 
 // Of each girt the bay that sags most, the girts from the lowest up.

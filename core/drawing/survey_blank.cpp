@@ -31,7 +31,7 @@ std::string nameOf(const DrillWall& wall, const SurveyStation& station) {
 }
 
 // Lines to be filled in by hand, each with its words before it.
-PageBlock fields(const DrillWall& wall, const std::vector<const char*>& ids) {
+PageBlock blankFields(const DrillWall& wall, const std::vector<const char*>& ids) {
   std::vector<std::string> words;
   for (const char* id : ids) words.push_back(wall.say(id));
   const auto draw = [words](Sketch& sketch, const Box& room) {
@@ -84,8 +84,8 @@ std::vector<BarePage> surveyBlankPages(const DrillWall& wall) {
   std::vector<BarePage> pages;
   const PageBlock top = [&] {
     std::vector<PageBlock> blocks = paragraph(wall.say("blank.words"), wall.work);
-    blocks.push_back(fields(wall, {"blank.by", "blank.date", "blank.props", "blank.chalk"}));
-    blocks.push_back(fields(wall, {"blank.rising", "blank.falling"}));
+    blocks.push_back(blankFields(wall, {"blank.by", "blank.date", "blank.props", "blank.chalk"}));
+    blocks.push_back(blankFields(wall, {"blank.rising", "blank.falling"}));
     blocks.push_back(clearPaper(2));
     return together(blocks);
   }();

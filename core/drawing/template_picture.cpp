@@ -19,7 +19,7 @@ constexpr double thickEdge = 1.4;   // the starting edge
 constexpr double holeRadius = 0.7;
 constexpr double jag = 2;  // of the line where the sheet is broken off
 
-double oneLine() { return lineOf(siteText) + 0.8; }
+double labelLine() { return lineOf(siteText) + 0.8; }
 
 // What is said of one row.
 struct RowLabel {
@@ -91,10 +91,10 @@ RowPlaces placesOf(const DrillBatch& batch, const std::vector<RowLabel>& labels,
   // The first space has its own label before the first row's, and half of that one's.
   places.spots = spotsFor(spaces, label + beside, label + beside, width);
   places.level = !places.spots.empty();
-  places.ordinates = places.spaces = oneLine();
-  places.names = 2 * oneLine();
+  places.ordinates = places.spaces = labelLine();
+  places.names = 2 * labelLine();
   if (places.level) return places;
-  places.spots = spotsFor(spaces, oneLine(), oneLine(), width);
+  places.spots = spotsFor(spaces, labelLine(), labelLine(), width);
   if (places.spots.empty()) return places;
   places.ordinates = widest(labels, [](const RowLabel& of) -> const std::string& { return of.ordinate; }) + 1;
   places.spaces = widest(labels, [](const RowLabel& of) -> const std::string& { return of.space; }) + 1;
@@ -211,7 +211,7 @@ class Picture {
       level(x, box.top - tick - places.ordinates, label.ordinate, true);
       level((before + x) / 2, under, label.space, false);
       level(x, under + places.spaces, label.name, false);
-      level(x, under + places.spaces + oneLine(), label.holes, false);
+      level(x, under + places.spaces + labelLine(), label.holes, false);
       return;
     }
     // Reading upward: ordinates from the sheet up, the others from the sheet down.
@@ -238,7 +238,7 @@ std::vector<PageBlock> templatePictures(const DrillWall& wall, const DrillBatch&
   const bool onTop = startsUppermost(wall.layout().direction.hand, lying);
   const std::vector<RowLabel> all = labelsOf(wall, batch, sets);
   const double width = wall.work.width() - leftRoom - rightRoom;
-  const auto most = static_cast<std::size_t>(width / oneLine()) - 1;
+  const auto most = static_cast<std::size_t>(width / labelLine()) - 1;
   std::vector<PageBlock> pictures;
   for (std::size_t from = 0; from < all.size(); from += most) {
     const std::size_t count = std::min(most, all.size() - from);
