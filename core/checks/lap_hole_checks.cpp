@@ -1,8 +1,10 @@
 // Holes that are drilled in both sheets of a side lap, where the two are drilled in different stacks.
+#include <algorithm>
 #include <map>
 
 #include "core/checks/batch_words.h"
 #include "core/checks/wall_look.h"
+#include "core/fastening/stack_holes.h"
 
 namespace ribwright {
 namespace {
@@ -14,16 +16,23 @@ struct Apart {
   const BatchRow* row = nullptr;
 };
 
-const DrillBatch* clearedBatchOf(const WallLook& look, std::int32_t piece) {
-  const DrillBatch* batch = batchOf(look.batches, piece);
-  return batch && batch->isCleared() ? batch : nullptr;
+// The cleared batch of each piece; null: none.
+using Batches = std::vector<const DrillBatch*>;
+
+Batches clearedBatches(const WallLook& look) {
+  Batches of(look.layout.pieces.size(), nullptr);
+  for (const DrillBatch& batch : look.batches) {
+    for (const std::int32_t piece : batch.pieces)
+      of[static_cast<std::size_t>(piece)] = batch.isCleared() ? &batch : nullptr;
+  }
+  return of;
 }
 
-std::optional<Apart> apart(const WallLook& look, std::int32_t index) {
+std::optional<Apart> apart(const WallLook& look, const Batches& batches, std::int32_t index) {
   const Hole& hole = look.holes.holes[static_cast<std::size_t>(index)];
   if (!hole.throughLap || hole.sheets < 2) return std::nullopt;
   const std::int32_t one = hole.pieces[0], other = hole.pieces[1];
-  const DrillBatch *first = clearedBatchOf(look, one), *second = clearedBatchOf(look, other);
+  const DrillBatch *first = batches[static_cast<std::size_t>(one)], *second = batches[static_cast<std::size_t>(other)];
   if (!first || !second || first == second) return std::nullopt;
   const BatchRow *a = rowOf(*first, index), *b = rowOf(*second, index);
   if (!a || !b) return std::nullopt;
@@ -35,9 +44,15 @@ std::optional<Apart> apart(const WallLook& look, std::int32_t index) {
 
 // A screw goes through both holes as long as they are no further apart than a mark of the tape (common practice).
 void checkLapHoles(const WallLook& look, std::vector<Finding>& findings) {
+  std::vector<bool> both;  // parallel to the layout's runs
+  for (std::size_t run = 0; run < look.layout.runs.size(); ++run)
+    both.push_back(drillsBothSheets(look.job, look.holes, static_cast<std::int32_t>(run)));
+  if (std::find(both.begin(), both.end(), true) == both.end()) return;
+  const Batches batches = clearedBatches(look);
   std::map<std::pair<std::int32_t, std::int32_t>, Apart> worst;  // of the two sheets' pieces
   for (std::size_t i = 0; i < look.holes.holes.size(); ++i) {
-    const auto found = apart(look, static_cast<std::int32_t>(i));
+    if (!both[static_cast<std::size_t>(look.holes.holes[i].run)]) continue;
+    const auto found = apart(look, batches, static_cast<std::int32_t>(i));
     if (!found || found->by <= tapeMark(look.job.units)) continue;
     const Hole& hole = look.holes.holes[i];
     Apart& kept = worst[{hole.pieces[0], hole.pieces[1]}];
