@@ -39,7 +39,7 @@ TEST_CASE("nothing happens to the batches when nothing is changed") {
   CHECK(batchChanges(before, plan(workshop(), before)).none());
 }
 
-// trade.md 8: cleared only when the pattern is confirmed.
+// Cleared only when the pattern is confirmed.
 TEST_CASE("a withdrawn confirmation holds every batch again, a new one clears the same") {
   const Plan before = plan(workshop());
   REQUIRE(clearedIn(before) > 0);

@@ -26,7 +26,7 @@ Confirmed standing(const Job& job) { return confirmedIs(job.patterns[0], job.scr
 
 }  // namespace
 
-// trade.md 7: until someone confirms the numbers against a plan sheet by name and date.
+// Until someone confirms the numbers against a plan sheet by name and date.
 TEST_CASE("a pattern is confirmed by plan sheet, name and date, for the numbers as they stand") {
   const auto job = confirmPattern(withPattern(), "ribs", stated);
   REQUIRE(job);
@@ -46,7 +46,7 @@ TEST_CASE("none of the three may be left out, and all that is missing is said at
   CHECK_FALSE(confirmPattern(withPattern(), "pans", stated));
 }
 
-// trade.md 7: if the numbers change the confirmation falls.
+// If the numbers change the confirmation falls.
 TEST_CASE("a confirmation falls with a number, and is given anew for the new ones") {
   Job job = confirmPattern(withPattern(), "ribs", stated).value();
   job.patterns[0].rows[0].offsets[0] = Length::inches(3);

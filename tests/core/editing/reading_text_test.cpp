@@ -28,7 +28,7 @@ TEST_CASE("a height is typed as any length is, arithmetic and all") {
   CHECK(read("-1/8") == TypedReading{-in(0, 2), {}});
 }
 
-// trade.md 8: a stick check is an interval.
+// A stick check is an interval.
 TEST_CASE("a stick check is typed with what it holds within, in three ways to write it") {
   for (const char* text : {"88-1/2 +- 1/8", "88-1/2+/-1/8", "88-1/2 \u00b1 1/8\""})
     CHECK(read(text) == TypedReading{in(88, 8), in(0, 2)});

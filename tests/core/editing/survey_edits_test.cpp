@@ -31,7 +31,7 @@ std::vector<Length> stations(const Job& job, std::size_t wall, std::size_t girt)
 
 }  // namespace
 
-// trade.md 8: at stations along the wall, linear between them.
+// At stations along the wall, linear between them.
 TEST_CASE("readings stand from left to right, in whatever order they were taken") {
   Job job = shed();
   for (const int u : {20, 0, 40, 10}) job = setReading(job, 0, "g1", at(ft(u), Length::feet(7, 4)));
