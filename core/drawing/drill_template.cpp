@@ -111,11 +111,22 @@ PageBlock signOff(const DrillWall& wall) {
   return {4 + siteLine, draw};
 }
 
+// Rows whose steel was not measured: a cleared batch has only those that hold by the plans.
+std::string plannedRows(const DrillWall& wall, const DrillBatch& batch) {
+  std::vector<std::string> rows;
+  for (const BatchRow& row : batch.rows) {
+    if (!row.surveyed) rows.push_back(rowName(wall, row));
+  }
+  return join(rows, ", ");
+}
+
 // What to do, in its order, and who answers for it.
 std::vector<PageBlock> stepBlocks(const DrillWall& wall, const DrillBatch& batch, const std::vector<OffsetSet>& sets) {
   std::string words = wall.say("template.steps", {{"pilot", pilotWords(wall, sets)}});
   if (!batch.inPlace.empty())
     words += " " + wall.say("template.in-place", {{"count", std::int64_t(batch.inPlace.size())}});
+  if (const std::string rows = plannedRows(wall, batch); !rows.empty())
+    words += " " + wall.say("template.by-plan", {{"rows", rows}});
   return {together(paragraph(words, wall.work)), signOff(wall)};
 }
 

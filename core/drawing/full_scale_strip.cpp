@@ -26,6 +26,7 @@ struct Strip {
   std::vector<std::pair<double, double>> ribs;  // from the left to the right
   double pilot = 0;                             // diameter
   std::string heading;
+  std::size_t number = 1;  // among the wall's: tiles of two strips are never taken for one another's
 };
 
 // What two batches of a wall drill alike is one strip.
@@ -60,8 +61,9 @@ std::vector<StripOf> stripsOf(const DrillWall& wall) {
   return strips;
 }
 
-Strip drawn(const DrillWall& wall, const StripOf& of, bool startsAtLeft) {
+Strip drawn(const DrillWall& wall, const StripOf& of, std::size_t number, bool startsAtLeft) {
   Strip strip;
+  strip.number = number;
   strip.width = of.sheet.width.inMillimetres();
   strip.startsAtLeft = startsAtLeft;
   const auto x = [&](Length offset) {
@@ -79,8 +81,9 @@ Strip drawn(const DrillWall& wall, const StripOf& of, bool startsAtLeft) {
   strip.pilot = wall.job->screws[static_cast<std::size_t>(of.set.screw)].pilot.inMillimetres();
   std::string names;
   for (const std::string& name : of.batches) names.append(names.empty() ? "" : ", ").append(name);
-  strip.heading = wall.say(startsAtLeft ? "strip.of.left" : "strip.of.right",
-                           {{"batches", names}, {"count", std::int64_t(of.set.offsets.size())}});
+  strip.heading =
+      wall.say(startsAtLeft ? "strip.of.left" : "strip.of.right",
+               {{"number", std::int64_t(number)}, {"batches", names}, {"count", std::int64_t(of.set.offsets.size())}});
   return strip;
 }
 
@@ -208,6 +211,7 @@ class TileDrawing {
     sketch.line({x(at), top_ - 2}, {x(at), under() + 2}, thinLine, Dash::Chain);
     std::string letter = setLetter(number - 1);
     for (char& c : letter) c = static_cast<char>(c - 'a' + 'A');
+    letter.insert(0, std::to_string(strip_.number));
     sketch.text({{x(at), under() + 2.5 + ascentOf(siteText)}, siteText, TextAnchor::Middle, 0, true, letter, -1});
   }
 
@@ -249,7 +253,7 @@ PageBlock rulers(const DrillWall& wall) {
 std::vector<BarePage> stripPages(const DrillWall& wall, Lying lying) {
   const bool startsAtLeft = startsUppermost(wall.layout().direction.hand, lying);
   std::vector<Strip> strips;
-  for (const StripOf& of : stripsOf(wall)) strips.push_back(drawn(wall, of, startsAtLeft));
+  for (const StripOf& of : stripsOf(wall)) strips.push_back(drawn(wall, of, strips.size() + 1, startsAtLeft));
   if (strips.empty()) return {};
   std::vector<PageBlock> blocks;
   for (const Strip& strip : strips) {

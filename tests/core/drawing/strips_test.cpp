@@ -169,3 +169,23 @@ TEST_CASE("every page of strips has a ruler of 6 in over one of 100 mm") {
     CHECK(pages > 0);
   }
 }
+
+// Two strips of a wall have tiles that look alike: a match line's mark stands twice, on the two tiles that it joins.
+TEST_CASE("no mark of a match line joins tiles of different strips") {
+  const Job job = surveyed(withMember(screwedFront()));
+  const Plan made = plan(job);
+  std::map<std::string, int> marks;
+  for (const Page& page : drillPages(job, made, PaperSize::Letter)) {
+    if (page.title.find("full-scale strips") == std::string::npos) continue;
+    for (const Text& text : textsOf(page)) {
+      const auto letter = text.words.find_first_not_of("0123456789");
+      if (letter > 0 && letter + 1 == text.words.size() && text.words[letter] >= 'A' && text.words[letter] <= 'Z')
+        ++marks[text.words];
+    }
+  }
+  CHECK(marks.size() > 6);
+  for (const auto& [mark, count] : marks) {
+    INFO(mark);
+    CHECK(count == 2);
+  }
+}

@@ -203,3 +203,18 @@ TEST_CASE("offsets that have no room beside their holes are listed above them") 
     }
   }
 }
+
+TEST_CASE("a template names the rows that nobody measured") {
+  const Job job = front(Hang::LeftToRight);
+  const Plan made = plan(job);
+  std::string all;
+  for (const Text& text : textsOf(templateOf(job, made, fullBatch(made), Lying::FaceUp))) all += text.words + " ";
+  CHECK(all.find("By the plans, not measured: base.") != std::string::npos);
+  Job slab = job;
+  slab.walls[0].survey.slab = {{Length(), Length()}, {*job.walls[0].width, Length()}};
+  const Plan measured = plan(slab);
+  all.clear();
+  for (const Text& text : textsOf(templateOf(slab, measured, fullBatch(measured), Lying::FaceUp)))
+    all += text.words + " ";
+  CHECK(all.find("not measured") == std::string::npos);
+}
