@@ -5,6 +5,13 @@
 
 namespace ribwright {
 
+std::vector<BarePage> barePages(std::vector<Sketch> sketches, const std::string& subject, const std::string& figures,
+                                std::optional<DrawingScale> scale) {
+  std::vector<BarePage> pages;
+  for (Sketch& sketch : sketches) pages.push_back({std::move(sketch), subject, scale, 0, figures});
+  return pages;
+}
+
 std::vector<Page> framed(const PageFrame& frame, std::vector<BarePage> pages) {
   const Job& job = *frame.job;
   const LengthStyle style{job.units, job.decimalSign};

@@ -17,6 +17,10 @@ struct BarePage {
   std::string figures = "paper.figures";  // id of what is said about its figures
 };
 
+// Sketches that say the same of themselves.
+std::vector<BarePage> barePages(std::vector<Sketch> sketches, const std::string& subject, const std::string& figures,
+                                std::optional<DrawingScale> scale = std::nullopt);
+
 // Puts the frame round each and numbers them through. The frame's job and words are those that the pages were made of.
 std::vector<Page> framed(const PageFrame& frame, std::vector<BarePage> pages);
 

@@ -8,9 +8,9 @@
 
 namespace ribwright {
 
-// Of one wall in the order of use, without frames: props and chalk line, survey blank, marking stick, held batches with their reasons, a
-// template for each cleared batch, full-scale strips, module marks. Empty for a wall that is not sheeted or could not
-// be laid out.
+// Of one wall in the order of use, without frames: props and chalk line, survey blank, marking stick, held batches with
+// their reasons, a template for each cleared batch, full-scale strips, module marks. Empty for a wall that is not
+// sheeted or could not be laid out.
 std::vector<BarePage> bareDrillPages(const Job& job, const Plan& plan, std::size_t wall, const PageFrame& frame,
                                      Lying lying = Lying::FaceUp);
 

@@ -1,7 +1,6 @@
 #include "core/drawing/drill_template.h"
 
 #include <algorithm>
-#include <array>
 
 #include "core/checks/batch_words.h"
 #include "core/drawing/offset_line.h"
@@ -33,17 +32,6 @@ PageBlock shouted(const std::string& loud, const std::vector<std::string>& besid
   return {lineOf(shoutedText) - 0.5, draw};
 }
 
-std::vector<BarePage> pagesOf(const std::string& subject, std::vector<Sketch> sketches) {
-  std::vector<BarePage> pages;
-  for (Sketch& sketch : sketches) {
-    pages.emplace_back();
-    pages.back().sketch = std::move(sketch);
-    pages.back().subject = subject;
-    pages.back().figures = figures;
-  }
-  return pages;
-}
-
 std::string join(const std::vector<std::string>& words, const char* between) {
   std::string all;
   for (const std::string& one : words) all.append(all.empty() ? "" : between).append(one);
@@ -70,45 +58,25 @@ std::string setHeading(const DrillWall& wall, const DrillBatch& batch, const Off
                   {{"set", setLetter(index)}, {"rows", join(rows, ", ")}, {"count", std::int64_t(set.offsets.size())}});
 }
 
-// From the top of the stack down, as many beside one another as there is room for.
+// From the top of the stack down.
 std::vector<PageBlock> stackBlocks(const DrillWall& wall, const DrillBatch& batch) {
   std::vector<PageBlock> blocks = paragraph(wall.say("template.stack"), wall.work, 0, true);
   for (PageBlock& block : blocks) block.keepsNext = true;
   std::vector<std::string> lines;
-  double width = 0;
   for (std::size_t i = batch.stack.size(); i-- > 0;) {
     const Piece& piece = wall.piece(batch.stack[i]);
     lines.push_back(wall.say("template.stack.sheet", {{"place", std::int64_t(batch.stack.size() - i)},
                                                       {"mark", piece.mark},
                                                       {"length", cutText(piece.blankLength, wall.style)}}));
-    width = std::max(width, widthOf(lines.back(), siteText, false) + 6);
   }
-  const auto across = std::max<std::size_t>(1, static_cast<std::size_t>(wall.work.width() / width));
-  const std::size_t down = (lines.size() + across - 1) / across;
-  const auto draw = [lines, width, down](Sketch& sketch, const Box& room) {
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-      const double x = room.left + width * static_cast<double>(i / down);
-      const double y = room.top + ascentOf(siteText) + siteLine * static_cast<double>(i % down);
-      sketch.text({{x, y}, siteText, TextAnchor::Start, 0, false, lines[i], -1});
-    }
-  };
-  blocks.push_back({siteLine * static_cast<double>(down) + 1, draw});
+  blocks.push_back(inColumns(lines, wall.work));
+  blocks.push_back(clearPaper(1));
   return blocks;
 }
 
-// Lines to be filled in by hand, side by side.
 PageBlock signOff(const DrillWall& wall) {
-  const std::array<std::string, 4> words = {wall.say("template.sign.checked"), wall.say("template.sign.date"),
-                                            wall.say("template.sign.drilled"), wall.say("template.sign.date")};
-  const auto draw = [words](Sketch& sketch, const Box& room) {
-    const double y = room.top + 3 + ascentOf(siteText), part = room.width() / 4;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-      const double x = room.left + part * static_cast<double>(i);
-      sketch.text({{x, y}, siteText, TextAnchor::Start, 0, false, words[i], -1});
-      sketch.line({x + widthOf(words[i], siteText, false) + 2, y + 0.8}, {x + part - 4, y + 0.8}, thinLine);
-    }
-  };
-  return {4 + siteLine, draw};
+  const std::string date = wall.say("template.sign.date");
+  return toFillIn({wall.say("template.sign.checked"), date, wall.say("template.sign.drilled"), date});
 }
 
 // Rows whose steel was not measured: a cleared batch has only those that hold by the plans.
@@ -174,7 +142,7 @@ std::vector<BarePage> templatePages(const DrillWall& wall, const DrillBatch& bat
   }
   addBlocks(blocks, stackBlocks(wall, batch));
   addBlocks(blocks, stepBlocks(wall, batch, sets));
-  return pagesOf(wall.say("template.subject", {{"batch", batch.id}}), flowed(blocks, top, wall.work));
+  return barePages(flowed(blocks, top, wall.work), wall.say("template.subject", {{"batch", batch.id}}), figures);
 }
 
 std::vector<BarePage> heldPages(const DrillWall& wall) {
@@ -185,7 +153,7 @@ std::vector<BarePage> heldPages(const DrillWall& wall) {
   if (blocks.empty()) return {};
   const PageBlock top =
       shouted(wall.say("template.held"), {wall.say("template.held.why"), wall.say("template.held.from-plan")});
-  return pagesOf(wall.say("template.held.subject"), flowed(blocks, top, wall.work));
+  return barePages(flowed(blocks, top, wall.work), wall.say("template.held.subject"), figures);
 }
 
 }  // namespace ribwright

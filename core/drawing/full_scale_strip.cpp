@@ -269,15 +269,8 @@ std::vector<BarePage> stripPages(const DrillWall& wall, Lying lying) {
   std::vector<PageBlock> head = paragraph(wall.say("strip.words"), wall.work);
   head.push_back(rulers(wall));
   head.push_back(clearPaper(2));
-  std::vector<BarePage> pages;
-  for (Sketch& sketch : flowed(blocks, together(head), wall.work)) {
-    pages.emplace_back();
-    pages.back().sketch = std::move(sketch);
-    pages.back().subject = wall.say("strip.subject");
-    pages.back().scale = DrawingScale{1};
-    pages.back().figures = "paper.strip-figures";
-  }
-  return pages;
+  return barePages(flowed(blocks, together(head), wall.work), wall.say("strip.subject"), "paper.strip-figures",
+                   DrawingScale{1});
 }
 
 }  // namespace ribwright

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "core/drawing/broken_scale.h"
+#include "core/drawing/girt_edge.h"
 #include "core/drawing/page_flow.h"
 #include "core/drawing/shown_length.h"
 #include "core/drawing/text_extent.h"
@@ -27,17 +28,7 @@ struct StickMark {
 
 std::string edgeWord(const DrillWall& wall, const SurveyLine& line) {
   if (line.of == SurveyLine::Of::Eave) return wall.say("stick.edge.eave");
-  switch (wall.wall->girts[static_cast<std::size_t>(line.girt)].typedBy) {
-    case Girt::TypedBy::WebLine:
-      return wall.say("part.girt.web-line");
-    case Girt::TypedBy::Bottom:
-      return wall.say("part.girt.bottom");
-    case Girt::TypedBy::Top:
-      return wall.say("part.girt.top");
-    case Girt::TypedBy::Centre:
-      break;
-  }
-  return wall.say("part.girt.centre");
+  return wall.say(typedById(wall.wall->girts[static_cast<std::size_t>(line.girt)].typedBy));
 }
 
 // Where the chalk line changes its height: places just right of each step, and the left corner.
@@ -151,14 +142,7 @@ std::vector<BarePage> markingStickPages(const DrillWall& wall) {
   if (blocks.empty()) return {};
   PageBlock top = together(paragraph(wall.say("stick.words"), wall.work));
   top.height += 2;
-  std::vector<BarePage> pages;
-  for (Sketch& sketch : flowed(blocks, top, wall.work)) {
-    pages.emplace_back();
-    pages.back().sketch = std::move(sketch);
-    pages.back().subject = wall.say("stick.subject");
-    pages.back().figures = "paper.stick-figures";
-  }
-  return pages;
+  return barePages(flowed(blocks, top, wall.work), wall.say("stick.subject"), "paper.stick-figures");
 }
 
 }  // namespace ribwright

@@ -1,8 +1,15 @@
 #include "core/drawing/page_flow.h"
 
+#include <algorithm>
+
 #include "core/drawing/text_extent.h"
 
 namespace ribwright {
+
+namespace {
+constexpr double columnGap = 6;
+constexpr double overFields = 2;  // clear paper over lines to be filled in
+}  // namespace
 
 std::vector<Sketch> flowed(const std::vector<PageBlock>& blocks, const PageBlock& top, const Box& work) {
   std::vector<Sketch> pages;
@@ -56,6 +63,33 @@ PageBlock together(const std::vector<PageBlock>& blocks) {
     }
   };
   return whole;
+}
+
+PageBlock inColumns(const std::vector<std::string>& lines, const Box& work, double indent) {
+  double width = 0;
+  for (const std::string& line : lines) width = std::max(width, widthOf(line, siteText, false) + columnGap);
+  const auto across = std::max<std::size_t>(1, static_cast<std::size_t>((work.width() - indent) / width));
+  const std::size_t down = (lines.size() + across - 1) / across;
+  const auto draw = [lines, indent, width, down](Sketch& sketch, const Box& room) {
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      const double x = room.left + indent + width * static_cast<double>(i / down);
+      const double y = room.top + ascentOf(siteText) + siteLine * static_cast<double>(i % down);
+      sketch.text({{x, y}, siteText, TextAnchor::Start, 0, false, lines[i], -1});
+    }
+  };
+  return {siteLine * static_cast<double>(down), draw};
+}
+
+PageBlock toFillIn(const std::vector<std::string>& words) {
+  const auto draw = [words](Sketch& sketch, const Box& room) {
+    const double part = room.width() / static_cast<double>(words.size());
+    for (std::size_t i = 0; i < words.size(); ++i) {
+      const double x = room.left + part * static_cast<double>(i), y = room.top + overFields + ascentOf(siteText);
+      sketch.text({{x, y}, siteText, TextAnchor::Start, 0, false, words[i], -1});
+      sketch.line({x + widthOf(words[i], siteText, false) + 2, y + 0.8}, {x + part - 4, y + 0.8}, thinLine);
+    }
+  };
+  return {siteLine + overFields + 2, draw};
 }
 
 PageBlock clearPaper(double height) { return {height, {}}; }

@@ -28,6 +28,10 @@ std::vector<Sketch> flowed(const std::vector<PageBlock>& blocks, const PageBlock
 std::vector<PageBlock> paragraph(const std::string& words, const Box& work, double indent = 0, bool bold = false);
 // Several pieces of it that stay on one page.
 PageBlock together(const std::vector<PageBlock>& blocks);
+// Short lines in columns, as many beside one another as there is room for, each column from its top down.
+PageBlock inColumns(const std::vector<std::string>& lines, const Box& work, double indent = 0);
+// Words side by side, each with a line to be filled in by hand.
+PageBlock toFillIn(const std::vector<std::string>& words);
 PageBlock clearPaper(double height);
 void addBlocks(std::vector<PageBlock>& to, std::vector<PageBlock> more);
 

@@ -1,26 +1,13 @@
 // Of girts, columns and screws.
 #include <algorithm>
 
+#include "core/drawing/girt_edge.h"
 #include "core/drawing/particular_list.h"
 #include "core/layout/girt_row.h"
 
 namespace ribwright {
 
 namespace {
-
-const char* typedById(Girt::TypedBy by) {
-  switch (by) {
-    case Girt::TypedBy::WebLine:
-      return "part.girt.web-line";
-    case Girt::TypedBy::Bottom:
-      return "part.girt.bottom";
-    case Girt::TypedBy::Top:
-      return "part.girt.top";
-    case Girt::TypedBy::Centre:
-      break;
-  }
-  return "part.girt.centre";
-}
 
 // In HoleKind's order.
 constexpr const char* kindIds[] = {"base", "eave", "rake", "girt", "end-lap", "head", "sill", "jamb", "stitch"};

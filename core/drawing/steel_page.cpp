@@ -63,26 +63,15 @@ void addSags(std::vector<PageBlock>& blocks, const DrillWall& wall, const std::v
   blocks.push_back(clearPaper(4));
 }
 
-// How far below the edge the line is at each place, as many beside one another as there is room for.
+// How far below the edge the line is at each place.
 PageBlock markBlock(const DrillWall& wall, const ChalkSnaps& snaps) {
   std::vector<std::string> lines;
-  double width = 0;
   for (const ChalkMark& mark : snaps.marks) {
-    const std::string place = mark.column > 0 ? wall.say("steel.chalk.column", {{"number", std::int64_t(mark.column)}})
+    const std::string place = mark.column > 0 ? wall.say("blank.column", {{"number", std::int64_t(mark.column)}})
                                               : dimensionText(mark.u, wall.style);
     lines.push_back(wall.say("steel.chalk.mark", {{"place", place}, {"below", mark.below()}}));
-    width = std::max(width, widthOf(lines.back(), siteText, false) + 6);
   }
-  const auto across = std::max<std::size_t>(1, static_cast<std::size_t>((wall.work.width() - 4) / width));
-  const std::size_t down = (lines.size() + across - 1) / across;
-  const auto draw = [lines, width, down](Sketch& sketch, const Box& room) {
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-      const double x = room.left + 4 + width * static_cast<double>(i / down);
-      const double y = room.top + ascentOf(siteText) + siteLine * static_cast<double>(i % down);
-      sketch.text({{x, y}, siteText, TextAnchor::Start, 0, false, lines[i], -1});
-    }
-  };
-  return {siteLine * static_cast<double>(down), draw};
+  return inColumns(lines, wall.work, 4);
 }
 
 void addChalk(std::vector<PageBlock>& blocks, const DrillWall& wall, const SurveyResults& results) {
@@ -128,14 +117,7 @@ std::vector<BarePage> steelPages(const DrillWall& wall) {
   addChalk(blocks, wall, results);
   addSquare(blocks, wall, results);
   if (blocks.empty()) return {};
-  std::vector<BarePage> pages;
-  for (Sketch& sketch : flowed(blocks, clearPaper(0), wall.work)) {
-    pages.emplace_back();
-    pages.back().sketch = std::move(sketch);
-    pages.back().subject = wall.say("steel.subject");
-    pages.back().figures = "paper.steel-figures";
-  }
-  return pages;
+  return barePages(flowed(blocks, clearPaper(0), wall.work), wall.say("steel.subject"), "paper.steel-figures");
 }
 
 }  // namespace ribwright

@@ -30,21 +30,6 @@ std::string nameOf(const DrillWall& wall, const SurveyStation& station) {
   return wall.say(station.at == SurveyStation::At::GirtEnd ? "blank.end" : "blank.place");
 }
 
-// Lines to be filled in by hand, each with its words before it.
-PageBlock blankFields(const DrillWall& wall, const std::vector<const char*>& ids) {
-  std::vector<std::string> words;
-  for (const char* id : ids) words.push_back(wall.say(id));
-  const auto draw = [words](Sketch& sketch, const Box& room) {
-    const double part = room.width() / static_cast<double>(words.size());
-    for (std::size_t i = 0; i < words.size(); ++i) {
-      const double x = room.left + part * static_cast<double>(i), y = room.top + 2 + ascentOf(siteText);
-      sketch.text({{x, y}, siteText, TextAnchor::Start, 0, false, words[i], -1});
-      sketch.line({x + widthOf(words[i], siteText, false) + 2, y + 0.8}, {x + part - 4, y + 0.8}, thinLine);
-    }
-  };
-  return {siteLine + 4, draw};
-}
-
 // One row of boxes for the stations from..to, a heading row when `line` is none.
 PageBlock boxes(const DrillWall& wall, const SurveyLine* line, const std::vector<SurveyStation>& stations) {
   const auto draw = [&wall, line, stations](Sketch& sketch, const Box& room) {
@@ -84,8 +69,9 @@ std::vector<BarePage> surveyBlankPages(const DrillWall& wall) {
   std::vector<BarePage> pages;
   const PageBlock top = [&] {
     std::vector<PageBlock> blocks = paragraph(wall.say("blank.words"), wall.work);
-    blocks.push_back(blankFields(wall, {"blank.by", "blank.date", "blank.props", "blank.chalk"}));
-    blocks.push_back(blankFields(wall, {"blank.rising", "blank.falling"}));
+    blocks.push_back(
+        toFillIn({wall.say("blank.by"), wall.say("blank.date"), wall.say("blank.props"), wall.say("blank.chalk")}));
+    blocks.push_back(toFillIn({wall.say("blank.rising"), wall.say("blank.falling")}));
     blocks.push_back(clearPaper(2));
     return together(blocks);
   }();
@@ -96,12 +82,8 @@ std::vector<BarePage> surveyBlankPages(const DrillWall& wall) {
     const PageBlock head = together({top, boxes(wall, nullptr, part)});
     std::vector<PageBlock> rows;
     for (const SurveyLine& line : lines) rows.push_back(boxes(wall, &line, part));
-    for (Sketch& sketch : flowed(rows, head, wall.work)) {
-      pages.emplace_back();
-      pages.back().sketch = std::move(sketch);
-      pages.back().subject = wall.say("blank.subject");
-      pages.back().figures = "paper.stick-figures";
-    }
+    for (BarePage& page : barePages(flowed(rows, head, wall.work), wall.say("blank.subject"), "paper.stick-figures"))
+      pages.push_back(std::move(page));
   }
   return pages;
 }

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/drawing/broken_scale.h"
+#include "core/drawing/screw_marks.h"
 #include "core/drawing/shown_length.h"
 #include "core/drawing/text_extent.h"
 
@@ -16,8 +17,7 @@ constexpr double rightRoom = 8;     // for "top end"
 constexpr double tick = 2;          // beyond the sheet's edges
 constexpr double beside = 2;        // between labels of neighbouring rows
 constexpr double thickEdge = 1.4;   // the starting edge
-constexpr double holeRadius = 0.7;
-constexpr double jag = 2;  // of the line where the sheet is broken off
+constexpr double jag = 2;           // of the line where the sheet is broken off
 
 double labelLine() { return lineOf(siteText) + 0.8; }
 
@@ -189,16 +189,8 @@ class Picture {
   void drawRow(Sketch& sketch, const Box& box, double x, const BatchRow& row) const {
     sketch.line({x, box.top - tick}, {x, box.bottom + tick}, thinLine);
     std::vector<std::vector<PaperPoint>> holes;
-    for (const Length offset : row.offsets) holes.push_back(circle({x, across(box, offset)}));
+    for (const Length offset : row.offsets) holes.push_back(markRing(ScrewMark::Structural, {x, across(box, offset)}));
     sketch.marks(std::move(holes));
-  }
-
-  static std::vector<PaperPoint> circle(const PaperPoint& at) {
-    constexpr double c = 0.92388, s = 0.38268;  // of an eighth of a turn's half
-    std::vector<PaperPoint> ring;
-    for (const auto& [x, y] : {std::pair{c, s}, {s, c}, {-s, c}, {-c, s}, {-c, -s}, {-s, -c}, {s, -c}, {c, -s}})
-      ring.push_back({at.x + holeRadius * x, at.y + holeRadius * y});
-    return ring;
   }
 
   void drawLabels(Sketch& sketch, const Box& box, double before, double x, const RowPlaces& places,
