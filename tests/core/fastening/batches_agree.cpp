@@ -90,12 +90,7 @@ TEST_CASE("a sheet ripped at its starting edge is not stacked with whole ones") 
 // Leg 1-7/8 in over the pan behind the rib: the screw at 1-1/2 in goes through two sheets.
 TEST_CASE("of a lap the upper sheet alone is drilled in the stack, unless the pattern says both") {
   Job job = levelWall({girt("g1", in(60))});
-  Profile& profile = job.profiles[0];
-  profile.under = Length::inches(1, 56);
-  profile.section.back() = {profile.cover + Length::inches(1), Length()};
-  profile.section.insert(profile.section.end() - 1, {profile.cover + Length::inches(0, 32), Length::inches(1, 16)});
-  profile.section.erase(profile.section.end() - 2);
-  profile.section.push_back({profile.cover + profile.under, Length()});
+  lengthenLeg(job.profiles[0]);
   job.patterns[0] = everywhere({in(1, 8)});
   confirm(job);
   measure(job, "g1");

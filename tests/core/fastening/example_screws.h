@@ -41,6 +41,15 @@ inline Girt girt(std::string id, Length height, Girt::TypedBy by = Girt::TypedBy
 }
 
 // The same offsets on every support, no stitch screws.
+// Leg 1-7/8 in: it reaches over the pan behind the rib, so that a screw beside the rib goes through both sheets.
+inline void lengthenLeg(Profile& profile) {
+  profile.under = Length::inches(1, 56);
+  profile.section.back() = {profile.cover + Length::inches(1), Length()};
+  profile.section.insert(profile.section.end() - 1, {profile.cover + Length::inches(0, 32), Length::inches(1, 16)});
+  profile.section.erase(profile.section.end() - 2);
+  profile.section.push_back({profile.cover + profile.under, Length()});
+}
+
 inline ScrewPattern everywhere(std::vector<Length> offsets) {
   ScrewPattern pattern;
   pattern.id = "p";

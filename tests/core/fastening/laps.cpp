@@ -9,15 +9,9 @@ using namespace ribwright::examples;
 
 namespace {
 
-// Leg 1-7/8 in: it reaches over the pan behind the rib, so that a screw beside the rib goes through both sheets.
 Job longLeg(std::vector<Length> offsets) {
   Job job = screwed(freeWall(Length::feet(30)), everywhere(std::move(offsets)));
-  Profile& profile = job.profiles[0];
-  profile.under = Length::inches(1, 56);
-  profile.section.back() = {profile.cover + Length::inches(1), Length()};
-  profile.section.insert(profile.section.end() - 1, {profile.cover + Length::inches(0, 32), Length::inches(1, 16)});
-  profile.section.erase(profile.section.end() - 2);
-  profile.section.push_back({profile.cover + profile.under, Length()});
+  lengthenLeg(job.profiles[0]);
   job.walls[0].girts = {girt("g1", Length::feet(6))};
   return job;
 }
