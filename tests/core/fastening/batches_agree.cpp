@@ -150,8 +150,8 @@ TEST_CASE("a row that steel as built brings too near the sheet's end is held") {
   CHECK(whys(batchesOf(job).at(0)) == std::vector<Why>{Why::RowNearHole});
 }
 
-// Nothing is measured. The base row is planned 55/64 in above the concrete and drilled at the next mark, 56/64: 63/64 in
-// from the girt's at 1-55/64, where max(3 d, 1 in) is asked for.
+// Nothing is measured. The base row is planned 55/64 in above the concrete and drilled at the next mark, 56/64: 63/64
+// in from the girt's at 1-55/64, where max(3 d, 1 in) is asked for.
 TEST_CASE("a base row that comes too near another screw at the mark of the tape is held, measured or not") {
   Job job = levelWall({girt("g1", Length::inches(1, 55))});
   job.walls[0].baseAngle.row = Length::inches(0, 55);
