@@ -14,6 +14,7 @@
 #include "ui/board/elevation_board.h"
 #include "ui/board/wall_board.h"
 #include "ui/panels/elided_label.h"
+#include "ui/tools/board_tools.h"
 
 namespace ribwright {
 
@@ -29,6 +30,7 @@ WallView::WallView(Session& session, QWidget* parent)
       session_(session),
       stack_(new QStackedWidget(this)),
       board_(new WallBoard(this)),
+      tools_(new BoardTools(session, board_)),
       pages_(new ElevationBoard(this)) {
   board_->setObjectName(QStringLiteral("board"));
   board_->installEventFilter(this);
