@@ -5,9 +5,11 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "ui/session/session.h"
 
+class QAction;
 class QPushButton;
 class QStackedWidget;
 
@@ -18,6 +20,7 @@ class BoardTools;
 class ElevationBoard;
 class ElidedLabel;
 class WallBoard;
+struct MenuPlace;
 
 class WallView : public QWidget {
   Q_OBJECT
@@ -38,16 +41,21 @@ class WallView : public QWidget {
   void fit();
   void turnPage(int by);
   BoardTools* tools() const { return tools_; }
+  const std::vector<QAction*>& toolActionsInOrder() const { return toolActions_; }
 
  signals:
   void viewChanged();
   void hovered(const std::optional<ribwright::Part>& part);
+  // Why something could not be done.
+  void told(const QString& words);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   QWidget* makeHead();
+  std::vector<QWidget*> makeToolButtons(QWidget* head);
+  void showMenu(const MenuPlace& place, const QPoint& onScreen);
   void showWall();
   void showPages();
   void showHint(const QPoint& at, const QPoint& onScreen);
@@ -60,6 +68,7 @@ class WallView : public QWidget {
   QStackedWidget* stack_;
   WallBoard* board_;
   BoardTools* tools_;
+  std::vector<QAction*> toolActions_;
   ElevationBoard* pages_;
   std::map<int, std::shared_ptr<const BoardPicture>> pictures_;  // of the job's walls that were seen
 };

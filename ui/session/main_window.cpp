@@ -31,6 +31,7 @@
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
 #include "ui/session/survey_file.h"
+#include "ui/tools/board_tools.h"
 
 namespace ribwright {
 
@@ -134,6 +135,7 @@ void MainWindow::connectSession() {
   connect(&session_, &Session::pagesChanged, this,
           [this] { tick(*actions_.papers, static_cast<int>(session_.paper())); });
   connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
+  connect(view_, &WallView::told, this, [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
   connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
   connect(&watch_, &FileWatch::changed, this, [this] { reload_->offer(QFileInfo(session_.path()).fileName()); });
   connect(&saving_, &SaveJob::saved, this, &MainWindow::showSaved);
@@ -175,6 +177,7 @@ void MainWindow::connectActions() {
   connect(actions_.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
   connect(actions_.papers, &QActionGroup::triggered, this,
           [this](const QAction* paper) { session_.choosePaper(static_cast<PaperSize>(paper->data().toInt())); });
+  for (QAction* tool : view_->toolActionsInOrder()) actions_.wall->addAction(tool);
   tick(*actions_.appearances, static_cast<int>(keptAppearance()));
   connect(actions_.appearances, &QActionGroup::triggered, this,
           [](const QAction* action) { chooseAppearance(static_cast<Appearance>(action->data().toInt())); });
@@ -367,6 +370,7 @@ void MainWindow::goToPanel(int step) {
 
 // Lets go of the part, then goes back from the pages to the wall.
 void MainWindow::stepBack() {
+  if (view_->tools()->stepBack()) return;
   if (session_.chosen()) return session_.choose(std::nullopt);
   if (view_->isAsPrinted()) return view_->setAsPrinted(false);
   faults_->hide();

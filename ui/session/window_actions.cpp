@@ -128,6 +128,7 @@ WindowActions makeActions(QMainWindow& window) {
   QMenu* edit = window.menuBar()->addMenu(Texts::tr("&Edit"));
   actions.undo = add(edit, Texts::tr("&Undo"), "undo", QKeySequence::Undo);
   actions.redo = add(edit, Texts::tr("&Redo"), "redo", QKeySequence::Redo);
+  actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));

@@ -15,7 +15,7 @@ struct WindowActions {
   QAction *undo, *redo;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
   QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack;
-  QMenu *recent, *panels;
+  QMenu *recent, *wall, *panels;
   QActionGroup *papers, *appearances, *textSizes;  // their data: PaperSize, Appearance, percent, as int
 
   // Those that only make sense while a job is open; of the pages alone: while they are seen.
