@@ -12,6 +12,7 @@
 #include "tests/ui/open_window.h"
 #include "ui/board/hand_picture.h"
 #include "ui/board/wall_board.h"
+#include "ui/panels/plan_inset.h"
 #include "ui/panels/wall_view.h"
 #include "ui/tools/board_tools.h"
 
@@ -384,6 +385,41 @@ class ToolsTest : public QObject {
     QCOMPARE(told.count(), 1);
     QVERIFY(!bench.session().isPreview());
     QVERIFY(!bench.session().history()->canUndo());
+  }
+
+  void theSightPointIsDraggedAndTheLapsTurn() {
+    Bench bench;
+    auto* plan = bench.window.find<PlanInset>("plan");
+    const auto hand = [&](std::size_t wall) { return bench.session().seenPlan().walls[wall]->layout.direction.hand; };
+    const Hand before = hand(0);
+    const QPoint eye = plan->picture().sights.at(0).at.toPoint(), across(plan->width() - eye.x(), eye.y());
+    QTest::mousePress(plan, Qt::LeftButton, {}, eye);
+    QMouseEvent moved(QEvent::MouseMove, QPointF(across), plan->mapToGlobal(QPointF(across)), Qt::NoButton,
+                      Qt::LeftButton, {});
+    QApplication::sendEvent(plan, &moved);
+    QVERIFY(bench.session().isPreview());
+    QVERIFY(hand(0) != before);
+    QVERIFY(!bench.session().history()->canUndo());
+    QTest::mouseRelease(plan, Qt::LeftButton, {}, across);
+    QVERIFY(!bench.session().isPreview());
+    QVERIFY(hand(0) != before);
+    QCOMPARE(bench.session().history()->size(), std::size_t(2));
+    // Far away it only goes round: as far from the middle as it was, to the foot.
+    const PlanPoint was{ft(150), -ft(80)}, is = bench.session().job().site.sightPoints[0].at;
+    const auto away = [](const PlanPoint& p) { return std::hypot(p.x.inMetres() - 9.144, p.y.inMetres() - 6.096); };
+    QVERIFY(std::abs(away(was) - away(is)) < 0.35);
+    bench.undoAllAndRedo();
+  }
+
+  void theStatusLineSaysWhatAnEditDidToTheOrder() {
+    Bench bench;
+    bench.take("tool:window");
+    bench.click(bench.pixel(ft(16), ft(9)));
+    bench.type("3' x 1'");
+    bench.enter();
+    auto* changes = bench.window->findChild<QWidget*>(QStringLiteral("statusBatches"));
+    const QString words = changes->property("text").toString() + changes->toolTip() + changes->accessibleName();
+    QVERIFY2(words.contains(QStringLiteral("Add W8: ")), qPrintable(words));
   }
 };
 

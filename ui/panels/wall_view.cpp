@@ -27,6 +27,8 @@ namespace {
 // A screen pixel is taken as 1/96 in, as Qt does before scaling for sharper screens.
 constexpr double pixel = 25.4 / 96;  // mm
 
+constexpr int changedWhile = 1800;  // ms that changed sheets are lit up
+
 }  // namespace
 
 WallView::WallView(Session& session, QWidget* parent)
@@ -54,7 +56,13 @@ WallView::WallView(Session& session, QWidget* parent)
   connect(board_, &WallBoard::hovered, this, &WallView::hovered);
   connect(board_, &WallBoard::viewChanged, this, &WallView::viewChanged);
   connect(pages_, &ElevationBoard::viewChanged, this, &WallView::viewChanged);
-  connect(&session_, &Session::jobChanged, this, [this] { pictures_.clear(); });
+  connect(&session_, &Session::jobChanged, this, [this] {
+    pictures_.clear();
+    showChanged();
+  });
+  changedFor_.setSingleShot(true);
+  changedFor_.setInterval(changedWhile);
+  connect(&changedFor_, &QTimer::timeout, this, [this] { board_->setChanged({}); });
   connect(&session_, &Session::previewChanged, this, &WallView::showWall);
   connect(&session_, &Session::wallChanged, this, &WallView::showWall);
   connect(&session_, &Session::pagesChanged, this, &WallView::showPages);
@@ -161,6 +169,15 @@ void WallView::showWall() {
   title_->setText(shown ? tr("%1, seen from outside").arg(QString::fromStdString(shown->title)) : QString());
   board_->setWall(shown);
   board_->setChosen(session_.chosenParts());
+}
+
+// For a moment, the sheets that the last edit changed.
+void WallView::showChanged() {
+  std::vector<Part> parts;
+  for (const auto& [wall, mark] : session_.orderChanges().changedSheets)
+    parts.push_back({Part::Kind::Piece, wall, mark});
+  board_->setChanged(parts);
+  parts.empty() ? changedFor_.stop() : changedFor_.start();
 }
 
 void WallView::show(const Part& part) {

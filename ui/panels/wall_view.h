@@ -1,6 +1,7 @@
 // The chosen wall: on the board to look at and to pick from, or its pages as they are printed; one switch of two.
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 #include <map>
 #include <memory>
@@ -57,6 +58,7 @@ class WallView : public QWidget {
   std::vector<QWidget*> makeToolButtons(QWidget* head);
   void showMenu(const MenuPlace& place, const QPoint& onScreen);
   void showWall();
+  void showChanged();
   void showPages();
   void showHint(const QPoint& at, const QPoint& onScreen);
   std::shared_ptr<const BoardPicture> picture();
@@ -70,6 +72,7 @@ class WallView : public QWidget {
   BoardTools* tools_;
   std::vector<QAction*> toolActions_;
   ElevationBoard* pages_;
+  QTimer changedFor_;
   std::map<int, std::shared_ptr<const BoardPicture>> pictures_;  // of the job's walls that were seen
 };
 

@@ -118,6 +118,7 @@ void MainWindow::showStartPage() {
 void MainWindow::furnish() {
   if (panels_.areMade()) return;
   panels_ = ribwright::makePanels(session_, docks_, [this](const Part& part) { bringIntoView(part); });
+  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);  // after the panels themselves
   if (session_.isOpen()) showWall();
 }
 
@@ -129,7 +130,6 @@ bool MainWindow::event(QEvent* event) {
 
 void MainWindow::connectSession() {
   connect(&session_, &Session::jobChanged, this, &MainWindow::showJob);
-  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);
   connect(&session_, &Session::historyChanged, this, &MainWindow::showHistory);
   connect(&session_, &Session::faultsChanged, this, &MainWindow::showFaults);
   connect(&session_, &Session::pagesChanged, this,
