@@ -46,6 +46,7 @@ WallView::WallView(Session& session, QWidget* parent)
   connect(board_, &WallBoard::viewChanged, this, &WallView::viewChanged);
   connect(pages_, &ElevationBoard::viewChanged, this, &WallView::viewChanged);
   connect(&session_, &Session::jobChanged, this, [this] { pictures_.clear(); });
+  connect(&session_, &Session::previewChanged, this, &WallView::showWall);
   connect(&session_, &Session::wallChanged, this, &WallView::showWall);
   connect(&session_, &Session::pagesChanged, this, &WallView::showPages);
   connect(&session_, &Session::chosenChanged, this, [this] { board_->setChosen(session_.chosen()); });
@@ -98,10 +99,14 @@ void WallView::showPages() {
 
 std::shared_ptr<const BoardPicture> WallView::picture() {
   if (!session_.isOpen() || session_.wall() < 0) return nullptr;
+  const auto wall = static_cast<std::size_t>(session_.wall());
+  const auto made = [&](const Job& job, const Plan& plan) {
+    return std::make_shared<const BoardPicture>(boardPicture(job, plan, wall, session_.words()));
+  };
+  if (session_.isPreview() && wall < session_.seenJob().walls.size())
+    return made(session_.seenJob(), session_.seenPlan());
   auto& kept = pictures_[session_.wall()];
-  if (!kept)
-    kept = std::make_shared<const BoardPicture>(
-        boardPicture(session_.job(), session_.plan(), static_cast<std::size_t>(session_.wall()), session_.words()));
+  if (!kept) kept = made(session_.job(), session_.plan());
   return kept;
 }
 

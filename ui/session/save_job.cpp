@@ -33,6 +33,7 @@ bool SaveJob::saveAs() {
 }
 
 bool SaveJob::told(Session::Saved end) {
+  if (end == Session::Saved::Unnamed) return saveAs();
   if (end == Session::Saved::ChangedOnDisk) return askAboutChangedFile();
   if (end == Session::Saved::Faulty) {
     emit failed(session_.saveFaults());

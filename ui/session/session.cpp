@@ -1,20 +1,41 @@
 #include "ui/session/session.h"
 
+#include <utility>
+
 #include "core/drawing/packet_pages.h"
 #include "core/drawing/particulars.h"
 
 namespace ribwright {
 
-Session::Session(QObject* parent) : QObject(parent) {}
+namespace {
+
+// Up to so many holes a job is planned within a frame, also on a slow machine.
+constexpr std::size_t quickHoles = 4000;
+
+bool isQuick(const Plan& plan) {
+  std::size_t holes = 0;
+  for (const auto& wall : plan.walls) holes += wall->holes.holes.size();
+  return holes <= quickHoles;
+}
+
+}  // namespace
+
+Session::Session(QObject* parent) : QObject(parent) {
+  connect(&planner_, &Planner::planned, this, &Session::takePlanned);
+}
 
 bool Session::open(const QString& path) {
-  // Read into a job of its own first: what is open is only let go for one that can be read.
   const bool same = isOpen() && path == file_.path();
-  const Outcome<Job> read = file_.read(path);
-  faults_ = read ? std::vector<Fault>{} : read.faults();
-  if (read) {
-    if (!same) paper_ = customaryPaper(read.value().units);
-    show(History(read.value()), same ? plan() : Plan{}, same);
+  return open(readAndPlan(path, same ? plan() : Plan{}));
+}
+
+// Read into a job of its own first: what is open is only let go for one that can be read.
+bool Session::open(ReadJob read) {
+  faults_ = read.job ? std::vector<Fault>{} : read.job.faults();
+  if (read.job) {
+    const bool same = isOpen() && read.file.path() == file_.path();
+    file_ = std::move(read.file);
+    take(History(read.job.value()), std::move(read.plan), same);
   }
   emit faultsChanged();
   return faults_.empty();
@@ -22,15 +43,57 @@ bool Session::open(const QString& path) {
 
 bool Session::reload() { return isOpen() && open(QString(path())); }
 
-void Session::show(History history, const Plan& previous, bool sameFile) {
+void Session::begin(const Job& job) {
+  file_ = JobOnDisk();
+  faults_.clear();
+  take(History::unsaved(job), std::make_shared<const Plan>(ribwright::plan(job)), false);
+  emit faultsChanged();
+}
+
+void Session::take(History history, std::shared_ptr<const Plan> plan, bool sameFile) {
+  dropPreview();
   auto job = std::make_shared<const Job>(history.job());
-  auto planned = std::make_shared<const Plan>(ribwright::plan(*job, previous));
+  if (!sameFile) paper_ = customaryPaper(job->units);
+  const auto shownJob = sameFile ? opened_->job : job;
+  const auto previous = sameFile ? opened_->plan : std::make_shared<const Plan>();
+  opened_ = Opened{std::move(history), job, shownJob, previous};
+  show(std::move(job), std::move(plan), *previous, sameFile);
+}
+
+void Session::goOn() {
+  const auto seen = isPreview() ? preview_.plan : opened_->plan;  // has planned what was dragged
+  dropPreview();
+  const auto newest = opened_->newest = std::make_shared<const Job>(opened_->history.job());
+  if (isQuick(plan())) {
+    const auto previous = opened_->plan;
+    return show(newest, std::make_shared<const Plan>(ribwright::plan(*newest, *seen)), *previous, true);
+  }
+  newestAsked_ = planner_.ask(newest, seen);
+  emit historyChanged();
+  emit previewChanged();
+}
+
+void Session::takePlanned(const Planned& result) {
+  if (!isOpen()) return;
+  if (previewFrom_ > 0 && result.number >= previewFrom_) {
+    preview_ = result;
+    return emit previewChanged();
+  }
+  if (result.number != newestAsked_) return;
+  const auto previous = opened_->plan;
+  show(result.job, result.plan, *previous, true);
+}
+
+void Session::show(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> plan, const Plan& previous,
+                   bool sameFile) {
   const std::string letter = sameFile && wall_ >= 0 ? chosenWall().letter : std::string();
-  if (!sameFile) chosen_.reset();
-  batchChanges_ = sameFile ? ribwright::batchChanges(previous, *planned) : BatchChanges{};
-  opened_ = Opened{std::move(history), std::move(job), std::move(planned)};
+  if (!sameFile) chosen_.reset(), chosenParts_.clear(), wanted_.clear();
+  batchChanges_ = sameFile ? ribwright::batchChanges(previous, *plan) : BatchChanges{};
+  opened_->job = std::move(job);
+  opened_->plan = std::move(plan);
   findingParts_.clear();
-  for (const Finding& finding : plan().findings) findingParts_.push_back(partOf(this->job(), plan(), finding));
+  for (const Finding& finding : this->plan().findings)
+    findingParts_.push_back(partOf(this->job(), this->plan(), finding));
   keepChosen(letter);
   pages_.reset();
   if (!sameFile) emit jobOpened();
@@ -45,22 +108,76 @@ void Session::keepChosen(const std::string& letter) {
   const int first = job().walls.empty() ? -1 : 0;
   const auto kept = wallIndex(job(), letter);
   wall_ = kept ? static_cast<int>(*kept) : first;
-  if (chosen_ && !isThere(*chosen_)) chosen_.reset();
+  const std::vector<Part> wanted = std::exchange(wanted_, {});
+  chosenParts_ = thoseThere(wanted.empty() ? chosenParts_ : wanted);
+  chosen_ = chosenParts_.empty() ? std::nullopt : std::optional(chosenParts_.back());
+  if (!wanted.empty() && chosen_) wall_ = static_cast<int>(*wallIndex(job(), chosen_->wall));
 }
 
 bool Session::isThere(const Part& part) const {
   return isOpen() && !particularsOf(job(), plan(), part, words(), style()).empty();
 }
 
-bool Session::apply(const std::string& name, const Job& job) {
+std::vector<Part> Session::thoseThere(const std::vector<Part>& parts) const {
+  std::vector<Part> there;
+  for (const Part& part : parts) {
+    if (part.wall == parts.back().wall && isThere(part)) there.push_back(part);
+  }
+  return there;
+}
+
+bool Session::apply(const std::string& name, const Job& job, std::string_view merging) {
   if (!isOpen()) return false;
-  History history = opened_->history;
-  if (!history.push(name, job)) return false;
-  show(std::move(history), plan(), true);
+  if (!opened_->history.push(name, job, merging)) {
+    endPreview();
+    return false;
+  }
+  goOn();
   return true;
 }
 
+std::vector<Fault> Session::edit(const std::string& name, const Edit& edit, std::string_view merging) {
+  if (!isOpen()) return {};
+  const Outcome<Job> made = edit(newest());
+  if (!made) return made.faults();
+  apply(name, made.value(), merging);
+  return {};
+}
+
+void Session::endMerging() {
+  if (isOpen()) opened_->history.endMerging();
+}
+
+void Session::preview(const Job& job) {
+  if (!isOpen()) return;
+  auto seen = std::make_shared<const Job>(job);
+  const auto previous = isPreview() ? preview_.plan : opened_->plan;
+  if (!isQuick(plan())) {
+    const std::uint64_t number = planner_.ask(std::move(seen), previous);
+    if (previewFrom_ == 0) previewFrom_ = number;
+    return;
+  }
+  auto planned = std::make_shared<const Plan>(ribwright::plan(*seen, *previous));
+  preview_ = {0, std::move(seen), std::move(planned)};
+  emit previewChanged();
+}
+
+// The newest job may have waited for its plan when the preview began.
+void Session::endPreview() {
+  if (!isOpen() || (!isPreview() && previewFrom_ == 0)) return;
+  dropPreview();
+  if (opened_->newest != opened_->job) newestAsked_ = planner_.ask(opened_->newest, opened_->plan);
+  emit previewChanged();
+}
+
+void Session::dropPreview() {
+  planner_.drop();
+  preview_ = {};
+  previewFrom_ = 0;
+}
+
 Session::Saved Session::save() {
+  if (path().isEmpty()) return Saved::Unnamed;
   const bool nothingNew = isOpen() && opened_->history.isSaved() && !file_.isGone();
   if (file_.isChanged()) return Saved::ChangedOnDisk;
   return nothingNew ? Saved::Yes : write(file_.path());
@@ -70,7 +187,7 @@ Session::Saved Session::saveAs(const QString& path) { return file_.isSameAs(path
 
 Session::Saved Session::write(const QString& path) {
   if (!isOpen()) return Saved::Faulty;
-  saveFaults_ = file_.write(job(), QString(path));
+  saveFaults_ = file_.write(newest(), QString(path));
   if (!saveFaults_.empty()) return Saved::Faulty;
   opened_->history.markSaved();
   emit historyChanged();
@@ -78,17 +195,11 @@ Session::Saved Session::write(const QString& path) {
 }
 
 void Session::undo() {
-  if (!isOpen() || !opened_->history.canUndo()) return;
-  History history = opened_->history;
-  history.undo();
-  show(std::move(history), plan(), true);
+  if (isOpen() && opened_->history.undo()) goOn();
 }
 
 void Session::redo() {
-  if (!isOpen() || !opened_->history.canRedo()) return;
-  History history = opened_->history;
-  history.redo();
-  show(std::move(history), plan(), true);
+  if (isOpen() && opened_->history.redo()) goOn();
 }
 
 void Session::chooseWall(int wall) {
@@ -96,7 +207,7 @@ void Session::chooseWall(int wall) {
   wall_ = wall;
   pages_.reset();
   const bool letGo = chosen_ && chosen_->wall != chosenWall().letter;
-  if (letGo) chosen_.reset();
+  if (letGo) chosen_.reset(), chosenParts_.clear();
   emit wallChanged();
   if (letGo) emit chosenChanged();
   emit pagesChanged();
@@ -111,13 +222,30 @@ void Session::choose(const std::optional<Part>& part) {
   if (!isOpen()) return;
   if (part && part->kind == Part::Kind::Face) {
     chooseWall(part->wall);
-    return choose(std::nullopt);
+    return chooseParts({});
   }
-  const std::optional<Part> there = part && isThere(*part) ? part : std::nullopt;
-  if (there == chosen_) return;
-  chosen_ = there;
+  chooseParts(part ? std::vector<Part>{*part} : std::vector<Part>{});
+}
+
+void Session::chooseParts(const std::vector<Part>& parts) {
+  if (!isOpen()) return;
+  endMerging();
+  wanted_ = opened_->newest != opened_->job ? parts : std::vector<Part>{};
+  std::vector<Part> there = thoseThere(parts);
+  if (there == chosenParts_) return;
+  chosenParts_ = std::move(there);
+  chosen_ = chosenParts_.empty() ? std::nullopt : std::optional(chosenParts_.back());
   if (chosen_) chooseWall(chosen_->wall);
   emit chosenChanged();
+}
+
+void Session::chooseAlso(const Part& part) {
+  std::vector<Part> parts = chosenParts_;
+  if (std::erase(parts, part) == 0) {
+    if (!parts.empty() && parts.back().wall != part.wall) parts.clear();
+    parts.push_back(part);
+  }
+  chooseParts(parts);
 }
 
 void Session::choosePaper(PaperSize paper) {

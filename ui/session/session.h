@@ -1,9 +1,14 @@
 // What is open: the states of a job from its file, the plan that follows from the one that stands, the wall and the
-// part that are chosen. The window's panels look at it and are told when it changes.
+// parts that are chosen. The window's panels look at it and are told when it changes.
+//
+// Three jobs, mostly one and the same. newest(): with every edit, what is saved and what the next edit is made from.
+// job() and plan(): the newest that is planned; a large job is planned in another thread, and comes a moment later.
+// seenJob() and seenPlan(): those, or a preview (a drag under way, a start that is pointed at), which is in no history.
 #pragma once
 
 #include <QObject>
 #include <QString>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -17,6 +22,8 @@
 #include "core/units/outcome.h"
 #include "core/words/words.h"
 #include "ui/session/job_on_disk.h"
+#include "ui/session/planner.h"
+#include "ui/session/read_ahead.h"
 #include "ui/session/window_language.h"
 
 namespace ribwright {
@@ -30,8 +37,12 @@ class Session : public QObject {
   // Reads and plans the job of a file. When it cannot be read, what was open stays open, `faults` tells why, and false
   // is given back.
   bool open(const QString& path);
+  // The same with what was read before.
+  bool open(ReadJob read);
   // The same file again; the wall and the part that were chosen stay chosen while the job has them.
   bool reload();
+  // A job that no file holds yet, in place of what was open; path() is empty until it is saved.
+  void begin(const Job& job);
 
   bool isOpen() const { return opened_.has_value(); }
   // Only when isOpen().
@@ -55,13 +66,34 @@ class Session : public QObject {
 
   // Null while nothing is open.
   const History* history() const { return isOpen() ? &opened_->history : nullptr; }
-  // Goes on to a job under the name of the edit. False: nothing is open, or the job is what stands already.
-  bool apply(const std::string& name, const Job& job);
+  // Only when isOpen(): the job with every edit, also with those that are not planned yet.
+  const Job& newest() const { return *opened_->newest; }
+  // Goes on to a job under the name of the edit; a preview ends. `merging`: as History::push. False: nothing is open,
+  // or the job is what stands already.
+  bool apply(const std::string& name, const Job& job, std::string_view merging = {});
+  // Applies what an edit makes of the newest job. Its faults when it could not; nothing is changed then.
+  using Edit = std::function<Outcome<Job>(const Job&)>;
+  std::vector<Fault> edit(const std::string& name, const Edit& edit, std::string_view merging = {});
+  // The next edit is a step of its own, whatever it is merged under.
+  void endMerging();
   void undo();
   void redo();
 
-  // Into the job's own file, whole or not at all; not when someone else has changed it since it was read or saved last.
-  enum class Saved { Yes, ChangedOnDisk, Faulty };
+  // A newer job than job() is being planned. settle() waits for it.
+  bool isPlanning() const { return planner_.isBusy(); }
+  void settle() { planner_.settle(); }
+
+  // Shows a job without going on to it, until endPreview() or the next edit.
+  void preview(const Job& job);
+  void endPreview();
+  bool isPreview() const { return preview_.job != nullptr; }
+  // What board and plan show.
+  const Job& seenJob() const { return isPreview() ? *preview_.job : job(); }
+  const Plan& seenPlan() const { return isPreview() ? *preview_.plan : plan(); }
+
+  // Into the job's own file, whole or not at all; not when someone else has changed it since it was read or saved last,
+  // or when it has none yet.
+  enum class Saved { Yes, ChangedOnDisk, Faulty, Unnamed };
   Saved save();
   // Into a file that is the job's own from then on, whatever stood there; its own file: as save().
   Saved saveAs(const QString& path);
@@ -79,7 +111,14 @@ class Session : public QObject {
   // The part that is chosen, shared by board, tables, findings and particulars. Choosing a part of another wall chooses
   // that wall; choosing a whole face chooses its wall and no part; what the job has not is not chosen.
   const std::optional<Part>& chosen() const { return chosen_; }
+  // A part that comes with an edit which is not planned yet is chosen as soon as it is there.
   void choose(const std::optional<Part>& part);
+  // All that are chosen, of one wall, chosen() last.
+  const std::vector<Part>& chosenParts() const { return chosenParts_; }
+  // Those that the job has, all of the last one's wall.
+  void chooseParts(const std::vector<Part>& parts);
+  // Adds a part, or takes it out where it is among them.
+  void chooseAlso(const Part& part);
   // What the plan's findings point at, in their order.
   const std::vector<std::optional<Part>>& findingParts() const { return findingParts_; }
 
@@ -93,6 +132,8 @@ class Session : public QObject {
   void jobOpened();
   void jobChanged();
   void historyChanged();
+  // A preview came, changed or went. (When the job changes: jobChanged() alone.)
+  void previewChanged();
   void wallChanged();
   void chosenChanged();
   void pagesChanged();
@@ -101,13 +142,20 @@ class Session : public QObject {
  private:
   struct Opened {
     History history;
+    std::shared_ptr<const Job> newest;
     std::shared_ptr<const Job> job;
     std::shared_ptr<const Plan> plan;
   };
-  // Plans the job anew where it changed, and keeps what is chosen as far as it is still there.
-  void show(History history, const Plan& previous, bool sameFile);
+  void take(History history, std::shared_ptr<const Plan> plan, bool sameFile);
+  // Plans the newest job at once where that is quick, else in another thread.
+  void goOn();
+  void takePlanned(const Planned& result);
+  void dropPreview();
+  // What is chosen is kept as far as it is still there.
+  void show(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> plan, const Plan& previous, bool sameFile);
   void keepChosen(const std::string& letter);
   bool isThere(const Part& part) const;
+  std::vector<Part> thoseThere(const std::vector<Part>& parts) const;
 
   Saved write(const QString& path);
 
@@ -118,7 +166,13 @@ class Session : public QObject {
   std::string language_ = spokenLanguage();  // pages and findings read as the window does
   int wall_ = -1;
   std::optional<Part> chosen_;
+  std::vector<Part> chosenParts_;
+  std::vector<Part> wanted_;  // to be chosen when the newest job is planned
   std::vector<std::optional<Part>> findingParts_;
+  Planner planner_;
+  Planned preview_;                // its job is null: none
+  std::uint64_t previewFrom_ = 0;  // number of the planner's asking with which the preview began; 0: none
+  std::uint64_t newestAsked_ = 0;  // number of the planner's asking for the newest job
   PaperSize paper_ = PaperSize::Letter;
   mutable std::optional<std::vector<Page>> pages_;
 };

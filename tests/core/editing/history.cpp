@@ -1,5 +1,6 @@
 #include "core/editing/history.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "core/job/job_file.h"
@@ -131,4 +132,67 @@ TEST_CASE("a change beside the walls keeps the walls") {
   CHECK(jobOf(after) == renamed);
   CHECK_FALSE(isKept(renamed, before));
   CHECK(isKept(renamed, after));
+}
+
+TEST_CASE("typing into one field is one step, taken back at once") {
+  History history(shed());
+  const StateId first = history.id();
+  CHECK(history.push("drop 1", withDrop(shed(), 0, Length::inches(1)), "drop of A"));
+  CHECK(history.push("drop 12", withDrop(shed(), 0, Length::inches(12)), "drop of A"));
+  CHECK(history.size() == 2);
+  CHECK(history.undoName() == "drop 12");
+  CHECK(history.undo());
+  CHECK(history.job() == shed());
+  CHECK(history.id() == first);
+  CHECK(history.isSaved());
+}
+
+TEST_CASE("typing that comes back to where it began leaves no step and the file's mark") {
+  History history(shed());
+  history.push("drop 1", withDrop(shed(), 0, Length::inches(1)), "drop of A");
+  CHECK(history.push("drop as before", shed(), "drop of A"));
+  CHECK_FALSE(history.canUndo());
+  CHECK(history.isSaved());
+}
+
+TEST_CASE("a step ends with the field, with a save and with going back") {
+  const auto drop = [](int inches) { return withDrop(shed(), 0, Length::inches(inches)); };
+  History history(shed());
+  history.push("one", drop(1), "drop of A");
+  history.push("two", drop(2), "drop of B");
+  CHECK(history.size() == 3);
+  history.endMerging();
+  history.push("three", drop(3), "drop of B");
+  CHECK(history.size() == 4);
+  history.markSaved();
+  history.push("four", drop(4), "drop of B");
+  CHECK(history.size() == 5);
+  CHECK_FALSE(history.isSaved());
+  history.undo();
+  CHECK(history.isSaved());
+  history.push("five", drop(5), "drop of B");
+  CHECK(history.size() == 5);
+  CHECK(history.undoName() == "five");
+}
+
+TEST_CASE("no two states ever have one id") {
+  History history(shed());
+  std::vector<StateId> ids{history.id()};
+  for (int inch = 1; inch <= 6; ++inch) {
+    history.push("drop", withDrop(shed(), 0, Length::inches(inch)), inch < 4 ? "typing" : "");
+    ids.push_back(history.id());
+    if (inch == 5) history.undo();
+  }
+  std::sort(ids.begin(), ids.end());
+  CHECK(std::adjacent_find(ids.begin(), ids.end()) == ids.end());
+}
+
+TEST_CASE("a job that was begun and never saved is not the file's") {
+  History history = History::unsaved(shed());
+  CHECK_FALSE(history.isSaved());
+  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  history.undo();
+  CHECK_FALSE(history.isSaved());
+  history.markSaved();
+  CHECK(history.isSaved());
 }
