@@ -52,6 +52,7 @@ std::vector<Fault> writeKept(const KeptPlace& place, const KeptWork& kept, Stora
   const std::string path = place.path(1 + static_cast<int>(kept.number % keptPlaces));
   const std::string text = keptText(kept);
   if (text.size() > mostBytes) return {{path, "would be too large to be read again"}};
+  removeKeptRests(place);
   return writeWhole(path, text, storage);
 }
 
@@ -65,19 +66,32 @@ std::optional<FoundWork> newestKept(const KeptPlace& place) {
   return newest;
 }
 
-bool removeKept(const KeptPlace& place) {
-  const std::string own = beginning(place), temporary = joined(".", own);
+namespace {
+
+template <class Wanted>
+bool removeWhere(const std::string& folder, const Wanted& wanted) {
   std::error_code error;
   std::vector<fs::path> paths;
-  for (fs::directory_iterator entry(place.folder, error), end; !error && entry != end; entry.increment(error)) {
-    const std::string name = entry->path().filename().string();
-    const bool keeping = keptPlaceOf(place.folder, name) == place;
-    if (keeping || (name.starts_with(temporary) && name.find(".new-") != std::string::npos))
-      paths.push_back(entry->path());
+  for (fs::directory_iterator entry(folder, error), end; !error && entry != end; entry.increment(error)) {
+    if (wanted(entry->path().filename().string())) paths.push_back(entry->path());
   }
   bool all = !error;
   for (const fs::path& path : paths) all = (fs::remove(path, error) || !error) && all;
   return all;
+}
+
+}  // namespace
+
+void removeKeptRests(const KeptPlace& place) {
+  const std::string temporary = joined(".", beginning(place));
+  removeWhere(place.folder, [&](const std::string& name) {
+    return name.starts_with(temporary) && name.find(".new-", temporary.size()) != std::string::npos;
+  });
+}
+
+bool removeKept(const KeptPlace& place) {
+  removeKeptRests(place);
+  return removeWhere(place.folder, [&](const std::string& name) { return keptPlaceOf(place.folder, name) == place; });
 }
 
 }  // namespace ribwright

@@ -30,7 +30,7 @@ struct KeptPlace {
 // What folder entry is kept work, by its name alone; the lock and temporaries are none.
 std::optional<KeptPlace> keptPlaceOf(const std::string& folder, std::string_view entry);
 
-// Into the place whose turn it is. Faults: as writeWhole, or too large to be read again; what was kept before stands.
+// Into the place whose turn it is; rests of the last time go first. Faults: as writeWhole, or too large to be read again; what was kept before stands.
 std::vector<Fault> writeKept(const KeptPlace& place, const KeptWork& kept, Storage& storage);
 
 struct FoundWork {
@@ -41,6 +41,8 @@ struct FoundWork {
 // passed over.
 std::optional<FoundWork> newestKept(const KeptPlace& place);
 
+// Temporaries of it that a kill or a failing disk left over.
+void removeKeptRests(const KeptPlace& place);
 // All that the window kept there, and temporaries of it. False: something is left.
 bool removeKept(const KeptPlace& place);
 

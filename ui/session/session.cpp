@@ -29,6 +29,7 @@ bool Session::open(const QString& path) {
   const bool same = isOpen() && path == file_.path();
   const Outcome<Job> read = file_.read(path);
   faults_ = read ? std::vector<Fault>{} : read.faults();
+  if (read && !same) lookedAt_ = false;
   if (read) take(History(read.value()), same);
   emit faultsChanged();
   return faults_.empty();
@@ -36,8 +37,11 @@ bool Session::open(const QString& path) {
 
 bool Session::reload() { return isOpen() && open(QString(path())); }
 
-void Session::begin(const Job& job) {
-  file_ = JobOnDisk();
+void Session::begin(const Job& job) { openKept(job, {}, {}); }
+
+void Session::openKept(const Job& job, const QString& path, const QByteArray& digest) {
+  file_ = JobOnDisk(path, digest);
+  lookedAt_ = false;
   faults_.clear();
   take(History::unsaved(job), false);
   emit faultsChanged();
@@ -172,8 +176,15 @@ void Session::dropPreview() {
   previewFrom_ = 0;
 }
 
+void Session::setLookedAt(bool lookedAt) {
+  if (lookedAt == lookedAt_) return;
+  lookedAt_ = lookedAt;
+  emit historyChanged();
+}
+
 Session::Saved Session::save() {
   if (path().isEmpty()) return Saved::Unnamed;
+  if (lookedAt_) return Saved::LookedAt;
   const bool nothingNew = isOpen() && opened_->history.isSaved() && !file_.isGone();
   if (file_.isChanged()) return Saved::ChangedOnDisk;
   return nothingNew ? Saved::Yes : write(file_.path());
@@ -185,6 +196,7 @@ Session::Saved Session::write(const QString& path) {
   if (!isOpen()) return Saved::Faulty;
   saveFaults_ = file_.write(newest(), QString(path));
   if (!saveFaults_.empty()) return Saved::Faulty;
+  lookedAt_ = false;  // saved into a file of its own
   opened_->history.markSaved();
   emit historyChanged();
   return Saved::Yes;
