@@ -57,4 +57,32 @@ NewJob inUnits(const NewJob& stated, UnitSystem units) {
   return made;
 }
 
+std::string equalBaysText(std::string_view width, const LengthStyle& style) {
+  const auto read = parseLength(width, style);
+  const Length mark = tapeMark(style.units);
+  if (!read || read.value() <= mark || read.value() > Length::feet(100'000)) return {};
+  const bool feet = style.units == UnitSystem::FeetInches;
+  const Length longest = feet ? Length::feet(25) : Length::millimetres(7500);
+  const std::int64_t count = -wholeTimes(-read.value(), longest);
+  const Length bay = mark * wholeTimes(read.value(), mark * count);
+  std::vector<Length> bays(static_cast<std::size_t>(count), bay);
+  bays.back() = read.value() - bay * (count - 1);
+  return lengthStringText(bays, style);
+}
+
+std::string usualBaseHeight(Base::Form form, UnitSystem units) {
+  const bool feet = units == UnitSystem::FeetInches;
+  switch (form) {
+    case Base::Form::Overhang:
+      return feet ? "1-3/4\"" : "45";
+    case Base::Form::Notch:
+      return feet ? "1-1/2\"" : "40";
+    case Base::Form::BaseTrim:
+      return feet ? "1\"" : "25";
+    case Base::Form::OnWall:
+      return feet ? "3'" : "900";
+  }
+  return {};
+}
+
 }  // namespace ribwright

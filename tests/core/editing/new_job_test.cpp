@@ -177,6 +177,21 @@ TEST_CASE("a statement is read from its file as it was written, and a broken fil
   CHECK(unknown.faults().front().place == "defaults.json: lenght");
 }
 
+TEST_CASE("equal bays fill a wall") {
+  const LengthStyle feet{UnitSystem::FeetInches, '.'}, metric{UnitSystem::Millimetres, '.'};
+  const auto bays = [](std::string_view width, const LengthStyle& style) {
+    return parseLengthString(equalBaysText(width, style), style).value();
+  };
+  CHECK(bays("60'", feet) == std::vector<Length>(3, Length::feet(20)));
+  CHECK(bays("50'", feet) == std::vector<Length>(2, Length::feet(25)));
+  CHECK(bays("50' 1\"", feet).size() == 3);
+  Length sum;
+  for (const Length bay : bays("50' 1\"", feet)) sum += bay;
+  CHECK(sum == Length::feet(50, 1));
+  CHECK(bays("22500", metric) == std::vector<Length>(3, Length::millimetres(7500)));
+  CHECK(equalBaysText("6x", feet).empty());
+}
+
 namespace {
 
 std::string heightsText(fuzz::Dice& dice, Length from, Length top, const LengthStyle& style) {
