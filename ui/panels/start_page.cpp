@@ -11,12 +11,20 @@ namespace ribwright {
 StartPage::StartPage(QWidget* parent)
     : QWidget(parent), title_(new QLabel(tr("No job is open"), this)), words_(new QLabel(this)) {
   words_->setText(
-      tr("Open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a "
+      tr("Begin a job from what its plans say, or open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a "
          "look before anything is ordered. You can also drop the file here."));
   words_->setWordWrap(true);
-  auto* button = new QPushButton(tr("Open a job…"), this);
-  button->setObjectName(QStringLiteral("openFirst"));
-  connect(button, &QPushButton::clicked, this, &StartPage::openAsked);
+  auto* begin = new QPushButton(tr("New job…"), this);
+  begin->setObjectName(QStringLiteral("newFirst"));
+  connect(begin, &QPushButton::clicked, this, &StartPage::newAsked);
+  auto* open = new QPushButton(tr("Open a job…"), this);
+  open->setObjectName(QStringLiteral("openFirst"));
+  connect(open, &QPushButton::clicked, this, &StartPage::openAsked);
+  auto* buttons = new QHBoxLayout;
+  buttons->addStretch(1);
+  buttons->addWidget(begin);
+  buttons->addWidget(open);
+  buttons->addStretch(1);
   auto* middle = new QHBoxLayout;
   middle->addStretch(1);
   middle->addWidget(words_);
@@ -25,7 +33,7 @@ StartPage::StartPage(QWidget* parent)
   layout->addStretch(2);
   layout->addWidget(title_, 0, Qt::AlignHCenter);
   layout->addLayout(middle);
-  layout->addWidget(button, 0, Qt::AlignHCenter);
+  layout->addLayout(buttons);
   layout->addStretch(3);
   fit();
 }

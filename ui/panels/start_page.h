@@ -14,6 +14,7 @@ class StartPage : public QWidget {
   explicit StartPage(QWidget* parent = nullptr);
 
  signals:
+  void newAsked();
   void openAsked();
 
  protected:

@@ -20,6 +20,7 @@
 #include <QVBoxLayout>
 
 #include "ui/panels/fault_panel.h"
+#include "ui/panels/new_job_dialog.h"
 #include "ui/panels/packet_bar.h"
 #include "ui/panels/perimeter_strip.h"
 #include "ui/panels/plan_inset.h"
@@ -108,6 +109,7 @@ QWidget* MainWindow::makeTop() {
 void MainWindow::showStartPage() {
   if (!start_) {
     start_ = new StartPage(this);
+    connect(start_, &StartPage::newAsked, this, &MainWindow::askForNewJob);
     connect(start_, &StartPage::openAsked, this, &MainWindow::askForJob);
     stack_->addWidget(start_);
   }
@@ -150,6 +152,7 @@ void MainWindow::connectSession() {
 
 void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
+  on(actions_.newJob, [this] { askForNewJob(); });
   on(actions_.open, [this] { askForJob(); });
   on(actions_.reload, [this] { openJob(session_.path()); });
   on(actions_.save, [this] { finishTyping(), saving_.save(); });
@@ -181,6 +184,15 @@ void MainWindow::connectActions() {
   tick(*actions_.textSizes, keptTextPercent());
   connect(actions_.textSizes, &QActionGroup::triggered, this,
           [](const QAction* action) { chooseTextPercent(action->data().toInt()); });
+}
+
+void MainWindow::askForNewJob() {
+  if (!mayLetGo()) return;
+  NewJobDialog dialog(this);
+  if (dialog.exec() != QDialog::Accepted || !dialog.job()) return;
+  reload_->hide();
+  watch_.watch({}, {});
+  session_.begin(*dialog.job());
 }
 
 void MainWindow::askForJob() {
@@ -296,8 +308,8 @@ void MainWindow::showJob() {
 void MainWindow::showTitle() {
   const auto plain = [](QString words) { return words.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]")); };
   const bool open = session_.isOpen();
-  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright")
-                            .arg(plain(text(session_.job().name)), plain(QFileInfo(session_.path()).fileName()))
+  const QString file = session_.path().isEmpty() ? tr("in no file yet") : QFileInfo(session_.path()).fileName();
+  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright").arg(plain(text(session_.job().name)), plain(file))
                       : tr("Ribwright"));
   setWindowModified(open && !session_.history()->isSaved());
 }

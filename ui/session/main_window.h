@@ -62,6 +62,7 @@ class MainWindow : public QMainWindow {
   void connectSession();
   void connectActions();
   bool readJob(const QString& path);
+  void askForNewJob();
   void askForJob();
   void askForFolder();
   void askForSurvey();

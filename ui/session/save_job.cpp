@@ -63,8 +63,11 @@ bool SaveJob::askAboutChangedFile() {
 
 bool SaveJob::mayLetGo() {
   if (!session_.isOpen() || session_.history()->isSaved()) return true;
+  const QString name = session_.path().isEmpty() ? QString::fromStdString(session_.newest().name)
+                                                 : QFileInfo(session_.path()).fileName();
   QMessageBox box(QMessageBox::Question, tr("Changes are not saved"),
-                  tr("%1 has changes that are not saved. Save them?").arg(QFileInfo(session_.path()).fileName()),
+                  name.isEmpty() ? tr("This job has changes that are not saved. Save them?")
+                                 : tr("%1 has changes that are not saved. Save them?").arg(name),
                   QMessageBox::NoButton, window_);
   box.setObjectName(QStringLiteral("unsavedChanges"));
   QPushButton* keep = button(box, tr("&Save"), "saveChanges", QMessageBox::AcceptRole);
