@@ -24,7 +24,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int shownLetters = 170, shownLines = 42;
+constexpr int shownLetters = 190, shownLines = 50;
 constexpr int soonEnough = 120;  // ms after the last key
 
 QString text(const std::string& words) { return QString::fromStdString(words); }

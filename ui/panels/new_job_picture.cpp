@@ -26,6 +26,7 @@ NewJobPicture::NewJobPicture(QWidget* parent)
     Elevation& each = elevations_[i];
     each = {new ElidedLabel(this), new WallBoard(this)};
     each.board->setObjectName(QLatin1String(names[i]));
+    each.board->setMinimumSize(160, 90);
     each.board->setFocusPolicy(Qt::NoFocus);
     each.board->setAttribute(Qt::WA_TransparentForMouseEvents);  // to look at, not to pick from
     layout->addWidget(each.title);
