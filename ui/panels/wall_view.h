@@ -14,6 +14,7 @@ class QStackedWidget;
 namespace ribwright {
 
 struct BoardPicture;
+class BoardTools;
 class ElevationBoard;
 class ElidedLabel;
 class WallBoard;
@@ -36,6 +37,7 @@ class WallView : public QWidget {
   void zoomOut();
   void fit();
   void turnPage(int by);
+  BoardTools* tools() const { return tools_; }
 
  signals:
   void viewChanged();
@@ -57,6 +59,7 @@ class WallView : public QWidget {
   QPushButton *asBoard_ = nullptr, *asPages_ = nullptr;
   QStackedWidget* stack_;
   WallBoard* board_;
+  BoardTools* tools_;
   ElevationBoard* pages_;
   std::map<int, std::shared_ptr<const BoardPicture>> pictures_;  // of the job's walls that were seen
 };

@@ -244,12 +244,19 @@ void MainWindow::fillRecent() {
 
 bool MainWindow::openJob(const QString& path) { return mayLetGo() && readJob(path); }
 
+bool MainWindow::showReadJob(ReadJob read, const QString& path) { return shown(session_.open(std::move(read)), path); }
+
 bool MainWindow::readJob(const QString& named) {
   const QString path = named;  // may be the session's own, which changes
   const bool again = session_.isOpen() && path == session_.path();
   QGuiApplication::setOverrideCursor(Qt::WaitCursor);
   const bool read = session_.open(path);
   QGuiApplication::restoreOverrideCursor();
+  if (shown(read, path) && again) statusBar()->showMessage(tr("Read again."), shortWhile);
+  return read;
+}
+
+bool MainWindow::shown(bool read, const QString& path) {
   if (!read) {
     statusBar()->showMessage(tr("%1 could not be read.").arg(path), shortWhile);
     return false;
@@ -257,7 +264,6 @@ bool MainWindow::readJob(const QString& named) {
   reload_->hide();
   watch_.watch(path, session_.fileDigest());
   remember(path);
-  if (again) statusBar()->showMessage(tr("Read again."), shortWhile);
   return true;
 }
 

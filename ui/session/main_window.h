@@ -33,6 +33,8 @@ class MainWindow : public QMainWindow {
 
   // False when it cannot be read; the window then says why. False too when a person keeps what is open and not saved.
   bool openJob(const QString& path);
+  // The same with what was read before; nothing is open yet. `path`: as it was asked for.
+  bool showReadJob(ReadJob read, const QString& path);
   // Takes a survey from a table's file into the open job. False when it cannot be read; the window then says why.
   bool readSurvey(const QString& path);
   // Makes the packet beside everything else and writes it into a folder; packetEnded() when it is over. False: one is
@@ -63,6 +65,7 @@ class MainWindow : public QMainWindow {
   void connectActions();
   bool readJob(const QString& path);
   void askForNewJob();
+  bool shown(bool read, const QString& path);
   void askForJob();
   void askForFolder();
   void askForSurvey();
