@@ -11,7 +11,8 @@ namespace ribwright {
 StartPage::StartPage(QWidget* parent)
     : QWidget(parent), title_(new QLabel(tr("No job is open"), this)), words_(new QLabel(this)) {
   words_->setText(
-      tr("Begin a job from what its plans say, or open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a "
+      tr("Begin a job from what its plans say, or open a job file to see its walls: which sheet hangs where, how long "
+         "each blank is, and what wants a "
          "look before anything is ordered. You can also drop the file here."));
   words_->setWordWrap(true);
   auto* begin = new QPushButton(tr("New job…"), this);
