@@ -67,6 +67,17 @@ double distanceTo(const QLineF& line, const QPointF& point) {
   return QLineF(point, line.p1() + along * share).length();
 }
 
+// A letter goes along its wall from under a sight point.
+void standAside(PlanPicture::WallLine& wall, const std::vector<PlanPicture::Sight>& sights, double line) {
+  const double along = wall.line.length();
+  if (!wall.placed || along <= 0) return;
+  for (const PlanPicture::Sight& sight : sights) {
+    if (QLineF(sight.at, wall.letter).length() >= line) continue;
+    wall.letter += (wall.line.p2() - wall.line.p1()) / along * std::min(line * 1.5, along * 0.4);
+    return;
+  }
+}
+
 }  // namespace
 
 PlanPicture planPicture(const Job& job, const Plan& plan, const QSizeF& size, double line) {
@@ -96,6 +107,7 @@ PlanPicture planPicture(const Job& job, const Plan& plan, const QSizeF& size, do
   if (bounds.isNull()) return picture;
   for (const SightPoint& point : job.site.sightPoints)
     picture.sights.push_back(sight(frame, toPixels.map(metres(point.at)), QString::fromStdString(point.name)));
+  for (PlanPicture::WallLine& wall : picture.walls) standAside(wall, picture.sights, line);
   const double turn = static_cast<double>(job.site.trueNorth.microdegrees) * 1e-6 * std::acos(-1.0) / 180;
   picture.north = QPointF(std::sin(turn), -std::cos(turn));
   return picture;

@@ -19,6 +19,7 @@
 #include <QVBoxLayout>
 
 #include "ui/panels/fault_panel.h"
+#include "ui/panels/new_job_dialog.h"
 #include "ui/panels/packet_bar.h"
 #include "ui/panels/perimeter_strip.h"
 #include "ui/panels/plan_inset.h"
@@ -108,6 +109,7 @@ QWidget* MainWindow::makeTop() {
 void MainWindow::showStartPage() {
   if (!start_) {
     start_ = new StartPage(this);
+    connect(start_, &StartPage::newAsked, this, &MainWindow::askForNewJob);
     connect(start_, &StartPage::openAsked, &files_, &JobFiles::askAndOpen);
     connect(start_, &StartPage::keptAsked, &files_, &JobFiles::offerKept);
     connect(start_, &StartPage::openRecentAsked, this, &MainWindow::openJob);
@@ -168,6 +170,7 @@ void MainWindow::connectFiles() {
 
 void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
+  on(actions_.newJob, [this] { askForNewJob(); });
   on(actions_.open, [this] { files_.askAndOpen(); });
   on(actions_.reload, [this] { files_.readAgain(); });
   on(actions_.save, [this] { files_.save(); });
@@ -204,6 +207,12 @@ void MainWindow::connectActions() {
 }
 
 bool MainWindow::openJob(const QString& path) { return files_.open(path); }
+
+void MainWindow::askForNewJob() {
+  if (!files_.mayLetGo()) return;
+  NewJobDialog dialog(this);
+  if (dialog.exec() == QDialog::Accepted && dialog.job()) files_.begin(*dialog.job());
+}
 
 bool MainWindow::showReadJob(ReadJob read, const QString& path) { return files_.showRead(std::move(read), path); }
 
@@ -256,11 +265,10 @@ void MainWindow::showJob() {
 void MainWindow::showTitle() {
   const auto plain = [](QString words) { return words.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]")); };
   const bool open = session_.isOpen();
-  const QString file = session_.isLookedAt() ? tr("%1, to look at") : QStringLiteral("%1");
-  setWindowTitle(
-      open ? tr("%1 (%2)[*], Ribwright")
-                 .arg(plain(text(session_.job().name)), plain(file.arg(QFileInfo(session_.path()).fileName())))
-           : tr("Ribwright"));
+  QString file = session_.path().isEmpty() ? tr("in no file yet") : QFileInfo(session_.path()).fileName();
+  if (session_.isLookedAt()) file = tr("%1, to look at").arg(file);
+  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright").arg(plain(text(session_.job().name)), plain(file))
+                      : tr("Ribwright"));
   setWindowModified(open && !session_.history()->isSaved());
 }
 

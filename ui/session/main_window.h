@@ -63,6 +63,7 @@ class MainWindow : public QMainWindow {
   void connectSession();
   void connectActions();
   void connectFiles();
+  void askForNewJob();
   void askForFolder();
   void showJob();
   void showWall();

@@ -72,6 +72,7 @@ QActionGroup* textChoices(QMenu* menu) {
 }
 
 void makeJobMenu(WindowActions& actions, QMenu* menu) {
+  actions.newJob = add(menu, Texts::tr("&New…"), "newJob", QKeySequence(Qt::CTRL | Qt::Key_N));
   actions.open = add(menu, Texts::tr("&Open…"), "open", QKeySequence::Open);
   actions.recent = menu->addMenu(Texts::tr("Open &recent"));
   actions.recent->setObjectName(QStringLiteral("recent"));

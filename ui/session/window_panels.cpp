@@ -9,6 +9,7 @@
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
 #include "ui/panels/particulars_panel.h"
+#include "ui/panels/start_panel.h"
 #include "ui/panels/survey_panel.h"
 
 namespace ribwright {
@@ -35,8 +36,10 @@ void makeTables(WindowPanels& panels, Session& session, QWidget* parent) {
       partTable(session, openingRows, "openings", Texts::tr("Openings of the chosen wall"), panels.tables);
   panels.survey = new SurveyPanel(session, panels.tables);
   panels.batches = new BatchPanel(session, panels.tables);
+  panels.starts = new StartPanel(session, panels.tables);
   for (QWidget* each : {static_cast<QWidget*>(panels.sheets), static_cast<QWidget*>(panels.openings),
-                        static_cast<QWidget*>(panels.survey), static_cast<QWidget*>(panels.batches)})
+                        static_cast<QWidget*>(panels.survey), static_cast<QWidget*>(panels.batches),
+                        static_cast<QWidget*>(panels.starts)})
     panels.tables->addTab(each, {});
 }
 
@@ -72,6 +75,7 @@ void WindowPanels::showWall() const {
   tables->setTabText(1, Texts::tr("Openin&gs: %1").arg(openings->count()));
   tables->setTabText(2, Texts::tr("Gi&rts and survey: %1").arg(survey->measured()));
   tables->setTabText(3, Texts::tr("&Drill batches: %1/%2").arg(batches->cleared()).arg(batches->count()));
+  tables->setTabText(4, Texts::tr("Starts co&mpared"));
 }
 
 void WindowPanels::showTableOf(const Part& part) const {

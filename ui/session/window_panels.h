@@ -15,6 +15,7 @@ class BatchPanel;
 class FindingPanel;
 class ParticularsPanel;
 class PartTable;
+class StartPanel;
 class SurveyPanel;
 
 struct WindowPanels {
@@ -22,6 +23,7 @@ struct WindowPanels {
   PartTable *sheets = nullptr, *openings = nullptr;
   SurveyPanel* survey = nullptr;
   BatchPanel* batches = nullptr;
+  StartPanel* starts = nullptr;
   ParticularsPanel* particulars = nullptr;
   FindingPanel* findings = nullptr;
 

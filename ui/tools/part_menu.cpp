@@ -121,7 +121,7 @@ class Filling {
       const std::size_t wall = wall_;
       put(left ? Texts::tr("Start with a seam at its &left jamb") : Texts::tr("Start with a seam at its ri&ght jamb"),
           left ? "seamAtLeftJamb" : "seamAtRightJamb",
-          session_.words().say("edit.start", {{"wall", session_.chosenWall().letter}}, session_.style()),
+          session_.words().say("edit.change-start", {{"wall", session_.chosenWall().letter}}, session_.style()),
           [wall, opening, side](const Job& job) -> Outcome<Job> {
             Job next = job;
             next.walls.at(wall).start = {Start::Rule::SeamAtJamb, {}, opening, side};
