@@ -12,10 +12,6 @@ constexpr std::size_t mostNamed = 8;
 
 char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
-bool sameWord(std::string_view a, std::string_view b) {
-  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](char x, char y) { return small(x) == small(y); });
-}
-
 std::string listed(const std::vector<std::string>& words) {
   std::string all;
   for (std::size_t i = 0; i < words.size() && i < mostNamed; ++i) all += joined(i > 0 ? ", " : "", words[i]);
@@ -24,6 +20,10 @@ std::string listed(const std::vector<std::string>& words) {
 }
 
 }  // namespace
+
+bool sameWord(std::string_view a, std::string_view b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](char x, char y) { return small(x) == small(y); });
+}
 
 std::string takeLength(Length& length, std::string_view text, const CellReading& reading) {
   const Outcome<Length> read = parseLength(text, reading.style);

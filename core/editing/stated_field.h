@@ -33,6 +33,9 @@ struct StatedField {
   std::vector<std::string> (*choices)(const CellReading&) = nullptr;
 };
 
+// In capitals or not.
+bool sameWord(std::string_view a, std::string_view b);
+
 // Each says what is wrong with the text, or takes it and says nothing.
 std::string takeLength(Length& length, std::string_view text, const CellReading& reading);
 // Index of the word, in capitals or not.
