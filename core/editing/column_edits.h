@@ -19,7 +19,7 @@ namespace ribwright {
 enum class Anchored {
   Follow,  // it stays at its stated distance and goes with the column; one whose column goes is measured at that
            // distance from the nearest that is left (the left one of two as near)
-  Stay,  // its distance is restated so that it stays where it is
+  Stay,    // its distance is restated so that it stays where it is
 };
 
 // The two bays beside it change, the others stay. Faults: there is no such column; it would come to or past another.

@@ -72,6 +72,12 @@ std::string nextOpeningId(const Job& job, Opening::Kind kind) {
   return nextInBuilding(job, letters);
 }
 
+std::string nextOpeningIdLike(const Job& job, const Opening& opening) {
+  const Numbered read = numberedOf(opening.id);
+  if (read.number == 0 || read.letters.empty()) return nextOpeningId(job, opening.kind);
+  return nextInBuilding(job, read.letters);
+}
+
 std::string nextPenetrationId(const Job& job) { return nextInBuilding(job, "P"); }
 
 std::string nextGirtId(const Job& job, std::size_t wall) {

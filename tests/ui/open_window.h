@@ -44,6 +44,7 @@ class OpenWindow {
     window->show();
     window->activateWindow();  // keys go to the window that is active
     if (!QTest::qWaitForWindowActive(window.get())) qFatal("the window does not become active");
+    window->furnish();
   }
   MainWindow* operator->() const { return window.get(); }
   Session& session() const { return window->session(); }

@@ -47,6 +47,7 @@ ParticularsPanel::ParticularsPanel(Session& session, QWidget* parent)
   fit();
   connect(&session_, &Session::wallChanged, this, &ParticularsPanel::showChosen);
   connect(&session_, &Session::chosenChanged, this, &ParticularsPanel::showChosen);
+  if (session_.isOpen()) showChosen();
 }
 
 void ParticularsPanel::fit() {

@@ -42,6 +42,7 @@ WallView::WallView(Session& session, QWidget* parent)
   layout->addWidget(makeHead());
   layout->addWidget(stack_, 1);
   connect(board_, &WallBoard::partChosen, &session_, &Session::choose);
+  connect(board_, &WallBoard::partAlsoChosen, &session_, &Session::chooseAlso);
   connect(board_, &WallBoard::hovered, this, &WallView::hovered);
   connect(board_, &WallBoard::viewChanged, this, &WallView::viewChanged);
   connect(pages_, &ElevationBoard::viewChanged, this, &WallView::viewChanged);
@@ -49,7 +50,7 @@ WallView::WallView(Session& session, QWidget* parent)
   connect(&session_, &Session::previewChanged, this, &WallView::showWall);
   connect(&session_, &Session::wallChanged, this, &WallView::showWall);
   connect(&session_, &Session::pagesChanged, this, &WallView::showPages);
-  connect(&session_, &Session::chosenChanged, this, [this] { board_->setChosen(session_.chosen()); });
+  connect(&session_, &Session::chosenChanged, this, [this] { board_->setChosen(session_.chosenParts()); });
 }
 
 QWidget* WallView::makeHead() {
@@ -114,7 +115,7 @@ void WallView::showWall() {
   const auto shown = picture();
   title_->setText(shown ? tr("%1, seen from outside").arg(QString::fromStdString(shown->title)) : QString());
   board_->setWall(shown);
-  board_->setChosen(session_.chosen());
+  board_->setChosen(session_.chosenParts());
 }
 
 void WallView::show(const Part& part) {

@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QActionGroup>
 #include <QCloseEvent>
+#include <QDockWidget>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -12,26 +13,19 @@
 #include <QMimeData>
 #include <QPushButton>
 #include <QScreen>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QTabWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
-#include "ui/panels/batch_panel.h"
 #include "ui/panels/fault_panel.h"
-#include "ui/panels/finding_panel.h"
 #include "ui/panels/packet_bar.h"
-#include "ui/panels/part_rows.h"
-#include "ui/panels/part_table.h"
-#include "ui/panels/particulars_panel.h"
 #include "ui/panels/perimeter_strip.h"
 #include "ui/panels/plan_inset.h"
 #include "ui/panels/reload_bar.h"
 #include "ui/panels/start_page.h"
 #include "ui/panels/status_line.h"
-#include "ui/panels/survey_panel.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
 #include "ui/session/print_job.h"
@@ -61,11 +55,14 @@ QSize customarySize(const QWidget& window) {
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), saving_(session_, this), actions_(makeActions(*this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setAcceptDrops(true);
-  makePanels();
+  makeCentre();
   status_ = new StatusLine(session_, statusBar());
   connectSession();
   connectActions();
   resize(customarySize(*this));
+  docks_ = makeDocks(*this);
+  restoreDocks(*this);
+  for (QDockWidget* dock : docks_.all()) actions_.panels->addAction(dock->toggleViewAction());
   showJob();
 }
 
@@ -75,30 +72,15 @@ MainWindow::~MainWindow() {
   hide();
 }
 
-void MainWindow::makePanels() {
-  auto* start = new StartPage(this);
-  connect(start, &StartPage::openAsked, this, &MainWindow::askForJob);
+void MainWindow::makeCentre() {
   view_ = new WallView(session_, this);
   view_->setMinimumHeight(leastViewLines * fontMetrics().lineSpacing());
-  auto* left = new QSplitter(Qt::Vertical, this);
-  left->setChildrenCollapsible(false);
-  left->addWidget(view_);
-  left->addWidget(makeTables());
-  left->setStretchFactor(0, 1);
-  left->setSizes({700, 300});
-  auto* across = new QSplitter(Qt::Horizontal, this);
-  across->setChildrenCollapsible(false);
-  across->addWidget(left);
-  across->addWidget(makeSide());
-  across->setStretchFactor(0, 1);
-  across->setSizes({700, 300});
   auto* work = new QWidget(this);
   auto* down = new QVBoxLayout(work);
   down->setContentsMargins(0, 0, 0, 0);
   down->addWidget(makeTop());
-  down->addWidget(across, 1);
+  down->addWidget(view_, 1);
   stack_ = new QStackedWidget(this);
-  stack_->addWidget(start);
   stack_->addWidget(work);
   reload_ = new ReloadBar(this);
   faults_ = new FaultPanel(this);
@@ -122,38 +104,26 @@ QWidget* MainWindow::makeTop() {
   return top;
 }
 
-QWidget* MainWindow::makeTables() {
-  tables_ = new QTabWidget(this);
-  tables_->setObjectName(QStringLiteral("tables"));
-  tables_->setDocumentMode(true);
-  sheets_ = new PartTable(session_, sheetRows, tables_);
-  sheets_->setObjectName(QStringLiteral("sheets"));
-  sheets_->setAccessibleName(tr("Sheets of the chosen wall"));
-  openings_ = new PartTable(session_, openingRows, tables_);
-  openings_->setObjectName(QStringLiteral("openings"));
-  openings_->setAccessibleName(tr("Openings of the chosen wall"));
-  tables_->addTab(sheets_, {});
-  survey_ = new SurveyPanel(session_, tables_);
-  tables_->addTab(openings_, {});
-  tables_->addTab(survey_, {});
-  batches_ = new BatchPanel(session_, tables_);
-  tables_->addTab(batches_, {});
-  connect(batches_, &BatchPanel::pointedAt, this, &MainWindow::bringIntoView);
-  for (const PartTable* table : {sheets_, openings_})
-    connect(table, &PartTable::pointedAt, this, &MainWindow::bringIntoView);
-  return tables_;
+// Only a window that was opened without a job has one.
+void MainWindow::showStartPage() {
+  if (!start_) {
+    start_ = new StartPage(this);
+    connect(start_, &StartPage::openAsked, this, &MainWindow::askForJob);
+    stack_->addWidget(start_);
+  }
+  stack_->setCurrentWidget(start_);
 }
 
-QWidget* MainWindow::makeSide() {
-  particulars_ = new ParticularsPanel(session_, this);
-  findings_ = new FindingPanel(session_, this);
-  connect(findings_, &FindingPanel::pointedAt, this, &MainWindow::bringIntoView);
-  auto* side = new QSplitter(Qt::Vertical, this);
-  side->setChildrenCollapsible(false);
-  side->addWidget(particulars_);
-  side->addWidget(findings_);
-  side->setSizes({500, 500});
-  return side;
+void MainWindow::furnish() {
+  if (panels_.areMade()) return;
+  panels_ = ribwright::makePanels(session_, docks_, [this](const Part& part) { bringIntoView(part); });
+  if (session_.isOpen()) showWall();
+}
+
+// The wall is seen first; tables and panels come with the next frame.
+bool MainWindow::event(QEvent* event) {
+  if (event->type() == QEvent::Paint && !panels_.areMade()) QTimer::singleShot(0, this, &MainWindow::furnish);
+  return QMainWindow::event(event);
 }
 
 void MainWindow::connectSession() {
@@ -182,8 +152,8 @@ void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
   on(actions_.open, [this] { askForJob(); });
   on(actions_.reload, [this] { openJob(session_.path()); });
-  on(actions_.save, [this] { survey_->finishTyping(), saving_.save(); });
-  on(actions_.saveAs, [this] { survey_->finishTyping(), saving_.saveAs(); });
+  on(actions_.save, [this] { finishTyping(), saving_.save(); });
+  on(actions_.saveAs, [this] { finishTyping(), saving_.saveAs(); });
   on(actions_.readSurvey, [this] { askForSurvey(); });
   on(actions_.writeSurvey, [this] { askAndWriteSurvey(); });
   on(actions_.savePacket, [this] { askForFolder(); });
@@ -198,6 +168,7 @@ void MainWindow::connectActions() {
   on(actions_.fit, [this] { view_->fit(); });
   on(actions_.previousPage, [this] { view_->turnPage(-1); });
   on(actions_.nextPage, [this] { view_->turnPage(1); });
+  on(actions_.panelsAsShipped, [this] { placeDocks(*this, docks_); });
   on(actions_.nextPanel, [this] { goToPanel(1); });
   on(actions_.previousPanel, [this] { goToPanel(-1); });
   on(actions_.stepBack, [this] { stepBack(); });
@@ -227,7 +198,7 @@ void MainWindow::askForSurvey() {
 }
 
 bool MainWindow::readSurvey(const QString& path) {
-  survey_->finishTyping();
+  finishTyping();
   const std::vector<Fault> faults = ribwright::readSurvey(session_, path);
   faults_->setFaults(tr("The survey could not be read; nothing was changed."), faults);
   if (faults.empty()) statusBar()->showMessage(tr("The survey was read."), shortWhile);
@@ -261,12 +232,19 @@ void MainWindow::fillRecent() {
 
 bool MainWindow::openJob(const QString& path) { return mayLetGo() && readJob(path); }
 
+bool MainWindow::showReadJob(ReadJob read, const QString& path) { return shown(session_.open(std::move(read)), path); }
+
 bool MainWindow::readJob(const QString& named) {
   const QString path = named;  // may be the session's own, which changes
   const bool again = session_.isOpen() && path == session_.path();
   QGuiApplication::setOverrideCursor(Qt::WaitCursor);
   const bool read = session_.open(path);
   QGuiApplication::restoreOverrideCursor();
+  if (shown(read, path) && again) statusBar()->showMessage(tr("Read again."), shortWhile);
+  return read;
+}
+
+bool MainWindow::shown(bool read, const QString& path) {
   if (!read) {
     statusBar()->showMessage(tr("%1 could not be read.").arg(path), shortWhile);
     return false;
@@ -274,7 +252,6 @@ bool MainWindow::readJob(const QString& named) {
   reload_->hide();
   watch_.watch(path, session_.fileDigest());
   remember(path);
-  if (again) statusBar()->showMessage(tr("Read again."), shortWhile);
   return true;
 }
 
@@ -312,7 +289,9 @@ void MainWindow::showJob() {
   for (QAction* action : actions_.ofJob()) action->setEnabled(open);
   actions_.savePacket->setEnabled(open && !packet_.isRunning());
   actions_.stopPacket->setEnabled(packet_.isRunning());
-  stack_->setCurrentIndex(open ? 1 : 0);
+  if (open) stack_->setCurrentIndex(0);
+  if (!open) showStartPage();
+  for (QDockWidget* dock : docks_.all()) dock->setEnabled(open);
   showHistory();
   showView();
   if (!open) return;
@@ -337,15 +316,7 @@ void MainWindow::showSaved() {
   statusBar()->showMessage(tr("Saved: %1").arg(session_.path()), shortWhile);
 }
 
-void MainWindow::showWall() {
-  sheets_->refill();
-  openings_->refill();
-  batches_->refill();
-  tables_->setTabText(0, tr("Shee&ts: %1").arg(sheets_->count()));
-  tables_->setTabText(1, tr("Openin&gs: %1").arg(openings_->count()));
-  tables_->setTabText(2, tr("Gi&rts and survey: %1").arg(survey_->measured()));
-  tables_->setTabText(3, tr("&Drill batches: %1/%2").arg(batches_->cleared()).arg(batches_->count()));
-}
+void MainWindow::showWall() { panels_.showWall(); }
 
 void MainWindow::showHistory() {
   const History* history = session_.history();
@@ -373,14 +344,16 @@ void MainWindow::showFaults() {
 
 void MainWindow::bringIntoView(const Part& part) {
   view_->show(part);
-  if (part.kind == Part::Kind::Batch) tables_->setCurrentWidget(batches_);
-  if (part.kind == Part::Kind::Piece) tables_->setCurrentWidget(sheets_);
-  if (part.kind == Part::Kind::Opening || part.kind == Part::Kind::Penetration) tables_->setCurrentWidget(openings_);
+  panels_.showTableOf(part);
 }
 
 // Round the panels, from the one that has the keyboard.
 void MainWindow::goToPanel(int step) {
-  std::vector<QWidget*> panels{strip_, plan_, view_, tables_, particulars_, findings_};
+  furnish();
+  std::vector<QWidget*> panels{strip_, plan_, view_};
+  for (QWidget* panel : panels_.all()) {
+    if (panel->isVisible()) panels.push_back(panel);
+  }
   if (faults_->isVisible()) panels.push_back(faults_);
   const int count = static_cast<int>(panels.size());
   int here = step > 0 ? -1 : count;
@@ -389,7 +362,7 @@ void MainWindow::goToPanel(int step) {
     if (panels[static_cast<std::size_t>(i)] == focusWidget()) here = i;
   }
   QWidget* next = panels[static_cast<std::size_t>((here + step + count) % count)];
-  (next == tables_ ? tables_->currentWidget() : next)->setFocus(Qt::TabFocusReason);
+  (next == panels_.tables ? panels_.tables->currentWidget() : next)->setFocus(Qt::TabFocusReason);
 }
 
 // Lets go of the part, then goes back from the pages to the wall.
@@ -399,8 +372,10 @@ void MainWindow::stepBack() {
   faults_->hide();
 }
 
+void MainWindow::finishTyping() { panels_.finishTyping(); }
+
 bool MainWindow::mayLetGo() {
-  survey_->finishTyping();  // what is being typed is not lost unasked either
+  finishTyping();  // what is being typed is not lost unasked either
   return saving_.mayLetGo();
 }
 
@@ -420,6 +395,7 @@ bool MainWindow::mayStopPacket() {
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (!mayLetGo() || !mayStopPacket()) return event->ignore();
   packet_.stop();
+  keepDocks(*this);
   event->accept();
 }
 

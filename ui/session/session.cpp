@@ -25,11 +25,18 @@ Session::Session(QObject* parent) : QObject(parent) {
 }
 
 bool Session::open(const QString& path) {
-  // Read into a job of its own first: what is open is only let go for one that can be read.
   const bool same = isOpen() && path == file_.path();
-  const Outcome<Job> read = file_.read(path);
-  faults_ = read ? std::vector<Fault>{} : read.faults();
-  if (read) take(History(read.value()), same);
+  return open(readAndPlan(path, same ? plan() : Plan{}));
+}
+
+// Read into a job of its own first: what is open is only let go for one that can be read.
+bool Session::open(ReadJob read) {
+  faults_ = read.job ? std::vector<Fault>{} : read.job.faults();
+  if (read.job) {
+    const bool same = isOpen() && read.file.path() == file_.path();
+    file_ = std::move(read.file);
+    take(History(read.job.value()), std::move(read.plan), same);
+  }
   emit faultsChanged();
   return faults_.empty();
 }
@@ -39,21 +46,18 @@ bool Session::reload() { return isOpen() && open(QString(path())); }
 void Session::begin(const Job& job) {
   file_ = JobOnDisk();
   faults_.clear();
-  take(History::unsaved(job), false);
+  take(History::unsaved(job), std::make_shared<const Plan>(ribwright::plan(job)), false);
   emit faultsChanged();
 }
 
-void Session::take(History history, bool sameFile) {
-  planner_.drop();
-  preview_ = {};
-  previewFrom_ = 0;
+void Session::take(History history, std::shared_ptr<const Plan> plan, bool sameFile) {
+  dropPreview();
   auto job = std::make_shared<const Job>(history.job());
   if (!sameFile) paper_ = customaryPaper(job->units);
-  const auto previous = sameFile ? opened_->plan : std::make_shared<const Plan>();
-  auto planned = std::make_shared<const Plan>(ribwright::plan(*job, *previous));
   const auto shownJob = sameFile ? opened_->job : job;
+  const auto previous = sameFile ? opened_->plan : std::make_shared<const Plan>();
   opened_ = Opened{std::move(history), job, shownJob, previous};
-  show(std::move(job), std::move(planned), *previous, sameFile);
+  show(std::move(job), std::move(plan), *previous, sameFile);
 }
 
 void Session::goOn() {

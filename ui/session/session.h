@@ -23,6 +23,7 @@
 #include "core/words/words.h"
 #include "ui/session/job_on_disk.h"
 #include "ui/session/planner.h"
+#include "ui/session/read_ahead.h"
 #include "ui/session/window_language.h"
 
 namespace ribwright {
@@ -36,6 +37,8 @@ class Session : public QObject {
   // Reads and plans the job of a file. When it cannot be read, what was open stays open, `faults` tells why, and false
   // is given back.
   bool open(const QString& path);
+  // The same with what was read before.
+  bool open(ReadJob read);
   // The same file again; the wall and the part that were chosen stay chosen while the job has them.
   bool reload();
   // A job that no file holds yet, in place of what was open; path() is empty until it is saved.
@@ -143,7 +146,7 @@ class Session : public QObject {
     std::shared_ptr<const Job> job;
     std::shared_ptr<const Plan> plan;
   };
-  void take(History history, bool sameFile);
+  void take(History history, std::shared_ptr<const Plan> plan, bool sameFile);
   // Plans the newest job at once where that is quick, else in another thread.
   void goOn();
   void takePlanned(const Planned& result);

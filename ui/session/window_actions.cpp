@@ -110,6 +110,10 @@ void makeViewMenu(WindowActions& actions, QMenu* menu) {
   actions.nextPanel = add(menu, Texts::tr("Ne&xt panel"), "nextPanel", QKeySequence(Qt::Key_F6));
   actions.previousPanel =
       add(menu, Texts::tr("Pre&vious panel"), "previousPanel", QKeySequence(Qt::SHIFT | Qt::Key_F6));
+  actions.panels = menu->addMenu(Texts::tr("Pa&nels"));
+  actions.panels->setObjectName(QStringLiteral("panels"));
+  actions.panelsAsShipped = add(actions.panels, Texts::tr("As &shipped"), "panelsAsShipped");
+  actions.panels->addSeparator();
   actions.stepBack = add(menu, Texts::tr("One step &back"), "stepBack", QKeySequence(Qt::Key_Escape));
   menu->addSeparator();
   actions.appearances = appearanceChoices(menu->addMenu(Texts::tr("&Appearance")));

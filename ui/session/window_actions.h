@@ -14,8 +14,8 @@ struct WindowActions {
   QAction *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *savePacket, *stopPacket, *print, *quit;
   QAction *undo, *redo;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
-  QAction *nextPanel, *previousPanel, *stepBack;
-  QMenu* recent;
+  QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack;
+  QMenu *recent, *panels;
   QActionGroup *papers, *appearances, *textSizes;  // their data: PaperSize, Appearance, percent, as int
 
   // Those that only make sense while a job is open; of the pages alone: while they are seen.
