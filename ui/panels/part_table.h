@@ -33,7 +33,6 @@ class PartTable : public QTableView {
   void keyPressEvent(QKeyEvent* event) override;
 
   Session& session() const { return session_; }
-  PartModel* rows() const { return model_; }
   void fill(PartRows rows);
   // Rows that are chosen, as they are seen, from the top.
   std::vector<int> chosenRows() const;

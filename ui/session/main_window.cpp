@@ -28,6 +28,7 @@
 #include "ui/panels/status_line.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
+#include "ui/session/opening_file.h"
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
 #include "ui/session/survey_file.h"
@@ -156,6 +157,8 @@ void MainWindow::connectActions() {
   on(actions_.saveAs, [this] { finishTyping(), saving_.saveAs(); });
   on(actions_.readSurvey, [this] { askForSurvey(); });
   on(actions_.writeSurvey, [this] { askAndWriteSurvey(); });
+  on(actions_.readOpenings, [this] { panels_.finishTyping(), tell(askAndReadOpenings(session_, this)); });
+  on(actions_.writeOpenings, [this] { panels_.finishTyping(), tell(askAndWriteOpenings(session_, this)); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -203,6 +206,11 @@ bool MainWindow::readSurvey(const QString& path) {
   faults_->setFaults(tr("The survey could not be read; nothing was changed."), faults);
   if (faults.empty()) statusBar()->showMessage(tr("The survey was read."), shortWhile);
   return faults.empty();
+}
+
+void MainWindow::tell(const OpeningFileEnd& end) {
+  faults_->setFaults(end.title, end.faults);
+  if (!end.done.isEmpty()) statusBar()->showMessage(end.done);
 }
 
 void MainWindow::askAndWriteSurvey() {

@@ -16,6 +16,8 @@ class QStackedWidget;
 
 namespace ribwright {
 
+struct OpeningFileEnd;
+
 class FaultPanel;
 class PerimeterStrip;
 class PlanInset;
@@ -69,6 +71,7 @@ class MainWindow : public QMainWindow {
   void askForFolder();
   void askForSurvey();
   void askAndWriteSurvey();
+  void tell(const OpeningFileEnd& end);
   void fillRecent();
   void remember(const QString& path);
   void showJob();
