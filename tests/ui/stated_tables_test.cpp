@@ -65,6 +65,7 @@ class StatedTablesTest : public QObject {
   static QWidget* editor(const QTableView* of) { return of->viewport()->findChild<QWidget*>("cellEditor"); }
   // Begins the cell at hand and enters.
   static void type(QTableView* of, const QString& words) {
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);  // editors that were left
     QTest::keyClick(of, Qt::Key_F2);
     QWidget* typed = editor(of);
     if (auto* list = qobject_cast<QComboBox*>(typed)) typed = list->lineEdit();

@@ -53,7 +53,7 @@ void StatedTable::enterTyped(QWidget* editor, int step) {
     editor->setAccessibleDescription(model_->sentence(here.row(), here.column()));
     return tellRefused();  // it stays open with what was typed
   }
-  closeEditor(editor, QAbstractItemDelegate::NoHint);
+  if (!editor->isHidden()) closeEditor(editor, QAbstractItemDelegate::NoHint);  // it goes with rows that come anew
   if (here.isValid() && model_->rowCount() == rows) goOn(step);
 }
 
