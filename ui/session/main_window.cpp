@@ -27,6 +27,7 @@
 #include "ui/panels/status_line.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
+#include "ui/session/opening_file.h"
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
 #include "ui/session/recent_menu.h"
@@ -177,6 +178,8 @@ void MainWindow::connectActions() {
   on(actions_.saveAs, [this] { files_.saveAs(); });
   on(actions_.readSurvey, [this] { surveys_.askAndRead(); });
   on(actions_.writeSurvey, [this] { surveys_.askAndWrite(); });
+  on(actions_.readOpenings, [this] { panels_.finishTyping(), tell(askAndReadOpenings(session_, this)); });
+  on(actions_.writeOpenings, [this] { panels_.finishTyping(), tell(askAndWriteOpenings(session_, this)); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -217,6 +220,11 @@ void MainWindow::askForNewJob() {
 bool MainWindow::showReadJob(ReadJob read, const QString& path) { return files_.showRead(std::move(read), path); }
 
 bool MainWindow::readSurvey(const QString& path) { return surveys_.read(path); }
+
+void MainWindow::tell(const OpeningFileEnd& end) {
+  faults_->setFaults(end.title, end.faults);
+  if (!end.done.isEmpty()) statusBar()->showMessage(end.done);
+}
 
 void MainWindow::askForFolder() {
   const QString folder =

@@ -16,6 +16,8 @@ class QStackedWidget;
 
 namespace ribwright {
 
+struct OpeningFileEnd;
+
 class FaultPanel;
 class PerimeterStrip;
 class PlanInset;
@@ -65,6 +67,7 @@ class MainWindow : public QMainWindow {
   void connectFiles();
   void askForNewJob();
   void askForFolder();
+  void tell(const OpeningFileEnd& end);
   void showJob();
   void showWall();
   void showHistory();
