@@ -34,7 +34,9 @@ std::multiset<std::string> valuesIn(const std::string& text) {
 }
 
 // Nothing in them but values and signs, or one word in both languages.
-const std::set<std::string> alike = {"paper.job.date",
+const std::set<std::string> alike = {"order.less",
+                                     "order.more",
+                                     "paper.job.date",
                                      "paper.maker",
                                      "paper.row",
                                      "part.hang",
