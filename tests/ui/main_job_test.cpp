@@ -23,7 +23,7 @@ using namespace ribwright;
 namespace {
 
 // Presses keys where the keyboard is, and counts.
-class Hand {
+class Typist {
  public:
   int entries = 0, keys = 0;
 
@@ -98,7 +98,7 @@ class MainJobTest : public QObject {
   void fromNothingToThePrintedElevation() {
     QTemporaryDir folder;
     OpenWindow window;
-    Hand hand;
+    Typist hand;
     meanwhile([&](QWidget*) {
       hand.fieldBy('J', "Feed store");
       hand.fieldBy('L', "60'");

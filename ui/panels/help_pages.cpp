@@ -65,8 +65,8 @@ QString quickStartText() {
           "<b>Openings</b>: take the tool (W for a window, D for a walk door), drag it on the wall, or click a corner "
           "and type <i>4' x 3'</i>. Right click repeats it in each bay or mirrors it to the wall across."),
       Texts::tr(
-          "<b>Where it is seen from</b>: drag the eye in the plan. The sheets are hung towards it, so that no lap "
-          "looks at who passes by."),
+          "<b>Where it is seen from</b>: drag the eye in the plan; the sheets are hung so that their laps do not "
+          "show from there."),
       Texts::tr("<b>Starts compared</b>, below: how each wall's first sheet can stand, and what each costs. Point to "
                 "one to see it."),
       Texts::tr("<b>Findings</b>, at the right: what would be wrong if built as shown. Choose one to go there; where a "
