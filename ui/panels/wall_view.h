@@ -17,6 +17,7 @@ struct BoardPicture;
 class BoardTools;
 class ElevationBoard;
 class ElidedLabel;
+class EmptyButton;
 class WallBoard;
 
 class WallView : public QWidget {
@@ -40,6 +41,8 @@ class WallView : public QWidget {
   BoardTools* tools() const { return tools_; }
 
  signals:
+  // From a job without walls.
+  void newAsked();
   void viewChanged();
   void hovered(const std::optional<ribwright::Part>& part);
 
@@ -56,6 +59,7 @@ class WallView : public QWidget {
 
   Session& session_;
   ElidedLabel* title_ = nullptr;
+  EmptyButton* empty_ = nullptr;
   QPushButton *asBoard_ = nullptr, *asPages_ = nullptr;
   QStackedWidget* stack_;
   WallBoard* board_;

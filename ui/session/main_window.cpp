@@ -135,6 +135,7 @@ void MainWindow::connectSession() {
   connect(&session_, &Session::faultsChanged, this, &MainWindow::showFaults);
   connect(&session_, &Session::pagesChanged, this,
           [this] { tick(*actions_.papers, static_cast<int>(session_.paper())); });
+  connect(view_, &WallView::newAsked, this, &MainWindow::askForNewJob);
   connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
   connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
   connect(&watch_, &FileWatch::changed, this, [this] { reload_->offer(QFileInfo(session_.path()).fileName()); });
