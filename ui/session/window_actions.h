@@ -12,7 +12,7 @@ namespace ribwright {
 
 struct WindowActions {
   QAction *newJob, *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *savePacket, *stopPacket, *print, *quit;
-  QAction *undo, *redo;
+  QAction *undo, *redo, *building;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
   QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack;
   QMenu *recent, *panels;
