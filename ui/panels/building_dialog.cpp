@@ -150,7 +150,7 @@ void BuildingDialog::look() {
     labels_.at(field)->setVisible(seen);
   }
   const auto job = made(session_.newest());
-  show(job ? std::vector<Fault>{} : job.faults());
+  showFaults(job ? std::vector<Fault>{} : job.faults());
   change_->setEnabled(job && job.value() != session_.newest());
   if (!job) return;
   tellDisplaced(job.value());
@@ -160,7 +160,7 @@ void BuildingDialog::look() {
     session_.preview(job.value());
 }
 
-void BuildingDialog::show(const std::vector<Fault>& faults) {
+void BuildingDialog::showFaults(const std::vector<Fault>& faults) {
   for (const auto& [place, words] : faults_) words->hide();
   fault_->hide();
   for (const Fault& fault : faults) {
@@ -189,7 +189,7 @@ void BuildingDialog::tellDisplaced(const Job& job) {
 void BuildingDialog::change() {
   const std::string name = session_.words().say("edit.building", {}, session_.style());
   const auto faults = session_.edit(name, [this](const Job& job) { return made(job); });
-  if (!faults.empty()) return show(faults);
+  if (!faults.empty()) return showFaults(faults);
   accept();
 }
 

@@ -34,7 +34,7 @@ class BuildingDialog : public QDialog {
   BuildingTexts typed() const;
   Outcome<Job> made(const Job& job) const;
   void look();
-  void show(const std::vector<Fault>& faults);
+  void showFaults(const std::vector<Fault>& faults);
   void tellDisplaced(const Job& job);
   void change();
 
