@@ -1,13 +1,16 @@
 // The chosen wall: on the board to look at and to pick from, or its pages as they are printed; one switch of two.
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 #include <map>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "ui/session/session.h"
 
+class QAction;
 class QPushButton;
 class QStackedWidget;
 
@@ -19,6 +22,7 @@ class ElevationBoard;
 class ElidedLabel;
 class EmptyButton;
 class WallBoard;
+struct MenuPlace;
 
 class WallView : public QWidget {
   Q_OBJECT
@@ -39,19 +43,25 @@ class WallView : public QWidget {
   void fit();
   void turnPage(int by);
   BoardTools* tools() const { return tools_; }
+  const std::vector<QAction*>& toolActionsInOrder() const { return toolActions_; }
 
  signals:
   // From a job without walls.
   void newAsked();
   void viewChanged();
   void hovered(const std::optional<ribwright::Part>& part);
+  // Why something could not be done.
+  void told(const QString& words);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   QWidget* makeHead();
+  std::vector<QWidget*> makeToolButtons(QWidget* head);
+  void showMenu(const MenuPlace& place, const QPoint& onScreen);
   void showWall();
+  void showChanged();
   void showPages();
   void showHint(const QPoint& at, const QPoint& onScreen);
   std::shared_ptr<const BoardPicture> picture();
@@ -64,7 +74,9 @@ class WallView : public QWidget {
   QStackedWidget* stack_;
   WallBoard* board_;
   BoardTools* tools_;
+  std::vector<QAction*> toolActions_;
   ElevationBoard* pages_;
+  QTimer changedFor_;
   std::map<int, std::shared_ptr<const BoardPicture>> pictures_;  // of the job's walls that were seen
 };
 

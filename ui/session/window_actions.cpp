@@ -84,6 +84,9 @@ void makeJobMenu(WindowActions& actions, QMenu* menu) {
   actions.readSurvey = add(menu, Texts::tr("Read a s&urvey…"), "readSurvey");
   actions.readSurvey->setToolTip(Texts::tr("Take readings from a table, in place of those of the same girts"));
   actions.writeSurvey = add(menu, Texts::tr("&Write the survey…"), "writeSurvey");
+  actions.readOpenings = add(menu, Texts::tr("Read an openin&g schedule…"), "readOpenings");
+  actions.readOpenings->setToolTip(Texts::tr("Change and add openings by a table; none is removed"));
+  actions.writeOpenings = add(menu, Texts::tr("Write the openin&g schedule…"), "writeOpenings");
   menu->addSeparator();
   actions.savePacket =
       add(menu, Texts::tr("Save pac&ket…"), "savePacket", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
@@ -132,6 +135,7 @@ WindowActions makeActions(QMainWindow& window) {
   edit->addSeparator();
   actions.building = add(edit, Texts::tr("&Building…"), "building");
   actions.building->setToolTip(Texts::tr("Make the building longer, wider or higher"));
+  actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));
@@ -147,8 +151,8 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload,    save,   saveAs,  readSurvey, writeSurvey, savePacket,    print,
-          asPrinted, zoomIn, zoomOut, fit,        nextPanel,   previousPanel, stepBack};
+  return {reload, save,      saveAs, readSurvey, writeSurvey, readOpenings, writeOpenings, savePacket,
+          print,  asPrinted, zoomIn, zoomOut,    fit,         nextPanel,    previousPanel, stepBack};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

@@ -16,7 +16,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr double snapReach = 8;  // pixels
+constexpr double snapReach = 6;  // pixels
 constexpr double dragFrom = 4;   // pixels: a click moves less
 
 double between(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()); }
@@ -328,8 +328,11 @@ void BoardTools::menuAsked(const std::optional<QPointF>& pixel, const QPoint& on
   session_.settle();
   const std::optional<Part> part = pixel ? board_->partAt(*pixel) : std::nullopt;
   const auto& chosen = session_.chosenParts();
-  if (part && std::find(chosen.begin(), chosen.end(), *part) == chosen.end()) session_.choose(part);
-  emit menuWanted(pixel ? std::optional(faceAt(*pixel)) : std::nullopt, onScreen);
+  const bool steel = part && part->kind != Part::Kind::Piece && part->kind != Part::Kind::Screw;
+  if (pixel && !steel) session_.choose(std::nullopt);
+  if (steel && std::find(chosen.begin(), chosen.end(), *part) == chosen.end()) session_.choose(part);
+  if (!pixel) return emit menuWanted({}, onScreen);
+  emit menuWanted({faceAt(*pixel), gripAt(*pixel)}, onScreen);
 }
 
 Qt::CursorShape BoardTools::cursorAt(const QPointF& pixel) const {

@@ -14,6 +14,7 @@
 #include "ui/board/board_hand.h"
 #include "ui/board/hand_picture.h"
 #include "ui/session/session.h"
+#include "ui/tools/part_menu.h"
 #include "ui/tools/tool_kind.h"
 #include "ui/tools/typed_field.h"
 #include "ui/tools/wall_drag.h"
@@ -48,8 +49,8 @@ class BoardTools : public QObject, public BoardHand {
   void toolChanged();
   // Why something cannot be done, for the status line.
   void told(const QString& words);
-  // `at`: on the face; absent: by key, for what is chosen.
-  void menuWanted(const std::optional<ribwright::FacePoint>& at, const QPoint& onScreen);
+  // For what is chosen, and what can be done at that place.
+  void menuWanted(const ribwright::MenuPlace& place, const QPoint& onScreen);
 
  private:
   DraggedWall wall() const;
