@@ -1244,7 +1244,7 @@
     </message>
     <message>
         <source>Add g&amp;irts</source>
-        <translation>Añadir lar&amp;gueros</translation>
+        <translation>Agregar lar&amp;gueros</translation>
     </message>
     <message>
         <source>As on the first wall that has girts; else at ordinary heights, to be moved to those of the plans</source>
@@ -1334,7 +1334,7 @@
     </message>
     <message>
         <source>Building, four walls</source>
-        <translation>Edificio, cuatro paredes</translation>
+        <translation>Un edificio</translation>
     </message>
     <message>
         <source>One free wall</source>
@@ -1406,15 +1406,15 @@
     </message>
     <message>
         <source>Bays of the side walls</source>
-        <translation>Vanos de las paredes laterales</translation>
+        <translation>Entreejes de las paredes laterales</translation>
     </message>
     <message>
         <source>Bays of the end walls</source>
-        <translation>Vanos de las paredes de los extremos</translation>
+        <translation>Entreejes de las paredes de los extremos</translation>
     </message>
     <message>
         <source>&amp;Bays of the sides</source>
-        <translation>&amp;Vanos de los lados</translation>
+        <translation>E&amp;ntreejes de los lados</translation>
     </message>
     <message>
         <source>of the ends</source>
@@ -1660,19 +1660,19 @@
     </message>
     <message>
         <source>Starts of the chosen wall, compared</source>
-        <translation>Inicios de la pared elegida, comparados</translation>
+        <translation>Arranques de la pared elegida, comparados</translation>
     </message>
     <message>
         <source>The arrow keys show a start on the board, Enter chooses it, Escape goes back to the one that stands.</source>
-        <translation>Las flechas muestran un inicio en el tablero, Intro lo elige, Escape vuelve al que rige.</translation>
+        <translation>Las flechas muestran un arranque en el tablero, Intro lo elige, Escape vuelve al que rige.</translation>
     </message>
     <message>
         <source>How many starts have been tried</source>
-        <translation>Cuántos inicios se han probado</translation>
+        <translation>Cuántos arranques se han probado</translation>
     </message>
     <message>
         <source>Try e&amp;very start</source>
-        <translation>&amp;Probar todos los inicios</translation>
+        <translation>&amp;Probar todos los arranques</translation>
     </message>
     <message>
         <source>Lays the wall out from each mark of the tape in one cover, and keeps the best</source>
@@ -1688,23 +1688,23 @@
     </message>
     <message>
         <source>Working out the starts…</source>
-        <translation>Calculando los inicios…</translation>
+        <translation>Calculando los arranques…</translation>
     </message>
     <message>
         <source>This wall has no sheets, and so no start.</source>
-        <translation>Esta pared no tiene láminas, y por eso ningún inicio.</translation>
+        <translation>Esta pared no tiene láminas, y por eso ningún arranque.</translation>
     </message>
     <message>
         <source>Point at a start to see it on the board; click or Enter chooses it. ● is the best of its column.</source>
-        <translation>Señale un inicio para verlo en el tablero; un clic o Intro lo elige. ● es lo mejor de su columna.</translation>
+        <translation>Señale un arranque para verlo en el tablero; un clic o Intro lo elige. ● es lo mejor de su columna.</translation>
     </message>
     <message>
         <source>Trying every start…</source>
-        <translation>Probando todos los inicios…</translation>
+        <translation>Probando todos los arranques…</translation>
     </message>
     <message>
         <source>Stopped before the first start was tried.</source>
-        <translation>Detenido antes de probar el primer inicio.</translation>
+        <translation>Detenido antes de probar el primer arranque.</translation>
     </message>
     <message>
         <source>The best of all: %1.</source>
@@ -1736,7 +1736,7 @@
     </message>
     <message>
         <source>Start</source>
-        <translation>Inicio</translation>
+        <translation>Arranque</translation>
     </message>
     <message>
         <source>First sheet</source>
@@ -1783,7 +1783,7 @@
     <name>ribwright::WindowPanels</name>
     <message>
         <source>Starts co&amp;mpared</source>
-        <translation>Inicios co&amp;mparados</translation>
+        <translation>Arranques co&amp;mparados</translation>
     </message>
 </context>
 </TS>
