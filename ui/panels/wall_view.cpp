@@ -88,6 +88,7 @@ QWidget* WallView::makeHead() {
   layout->addWidget(title_, 1);
   empty_ = new EmptyButton(session_, head);
   layout->addWidget(empty_);
+  layout->addSpacing(2 * margin);
   connect(empty_, &EmptyButton::newAsked, this, &WallView::newAsked);
   for (QWidget* button : makeToolButtons(head)) layout->addWidget(button);
   layout->addSpacing(2 * margin);
