@@ -360,6 +360,10 @@
         <source>Survey written into %1.</source>
         <translation>Levantamiento escrito en %1.</translation>
     </message>
+    <message>
+        <source>in no file yet</source>
+        <translation>todavía en ningún archivo</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::PacketBar</name>
@@ -690,6 +694,14 @@
         <source>Open a job…</source>
         <translation>Abrir un trabajo…</translation>
     </message>
+    <message>
+        <source>Begin a job from what its plans say, or open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a look before anything is ordered. You can also drop the file here.</source>
+        <translation>Empiece un trabajo con lo que dicen sus planos, o abra un archivo de trabajo para ver sus paredes: qué lámina va dónde, cuánto mide cada pieza y qué hay que mirar antes de pedir nada. También puede soltar el archivo aquí.</translation>
+    </message>
+    <message>
+        <source>New job…</source>
+        <translation>Trabajo nuevo…</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::StatusLine</name>
@@ -957,6 +969,10 @@
         <source>page %1 of %2, %3 %</source>
         <translation>página %1 de %2, %3 %</translation>
     </message>
+    <message>
+        <source>This job has no walls yet</source>
+        <translation>Este trabajo todavía no tiene paredes</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::WindowActions</name>
@@ -1099,6 +1115,675 @@
     <message>
         <source>&amp;Write the survey…</source>
         <translation>Escri&amp;bir el levantamiento…</translation>
+    </message>
+    <message>
+        <source>&amp;New…</source>
+        <translation>&amp;Nuevo…</translation>
+    </message>
+    <message>
+        <source>&amp;Building…</source>
+        <translation>&amp;Edificio…</translation>
+    </message>
+    <message>
+        <source>Make the building longer, wider or higher</source>
+        <translation>Hacer el edificio más largo, más ancho o más alto</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::BuildingDialog</name>
+    <message>
+        <source>Building</source>
+        <translation>Edificio</translation>
+    </message>
+    <message>
+        <source>&amp;Put them at the nearest place where they fit</source>
+        <translation>&amp;Ponerlos en el lugar más cercano donde quepan</translation>
+    </message>
+    <message>
+        <source>Length, along the front</source>
+        <translation>Largo, a lo largo del frente</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Height of the steel line at the eave</source>
+        <translation>Altura de la línea del acero en el alero</translation>
+    </message>
+    <message>
+        <source>Slope as 4:12, or height of the ridge</source>
+        <translation>Pendiente como 4:12, o altura de la cumbrera</translation>
+    </message>
+    <message>
+        <source>Roof</source>
+        <translation>Techo</translation>
+    </message>
+    <message>
+        <source>each wall its own top</source>
+        <translation>cada pared su propio borde superior</translation>
+    </message>
+    <message>
+        <source>Gable</source>
+        <translation>Dos aguas</translation>
+    </message>
+    <message>
+        <source>Single slope</source>
+        <translation>Una agua</translation>
+    </message>
+    <message>
+        <source>Level eave</source>
+        <translation>Alero a nivel</translation>
+    </message>
+    <message>
+        <source>End walls</source>
+        <translation>Paredes de los extremos</translation>
+    </message>
+    <message>
+        <source>B and D</source>
+        <translation>B y D</translation>
+    </message>
+    <message>
+        <source>A and C</source>
+        <translation>A y C</translation>
+    </message>
+    <message>
+        <source>&amp;Length, along the front</source>
+        <translation>&amp;Largo, a lo largo del frente</translation>
+    </message>
+    <message>
+        <source>&amp;Width</source>
+        <translation>&amp;Ancho</translation>
+    </message>
+    <message>
+        <source>&amp;Eave</source>
+        <translation>Al&amp;ero</translation>
+    </message>
+    <message>
+        <source>&amp;Slope, or ridge</source>
+        <translation>&amp;Pendiente o cumbrera</translation>
+    </message>
+    <message>
+        <source>&amp;Change the building</source>
+        <translation>&amp;Cambiar el edificio</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>%1 reaches beyond wall %2</source>
+        <translation>%1 pasa más allá de la pared %2</translation>
+    </message>
+    <message>
+        <source>%1 overlaps %3 on wall %2</source>
+        <translation>%1 se encima con %3 en la pared %2</translation>
+    </message>
+    <message>
+        <source>the column of %1 on wall %2 is gone</source>
+        <translation>la columna de %1 en la pared %2 ya no está</translation>
+    </message>
+    <message>
+        <source>Without a place, and kept:</source>
+        <translation>Sin lugar, y conservados:</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::EmptyButton</name>
+    <message>
+        <source>Begin a new &amp;job…</source>
+        <translation>Empezar un trabajo &amp;nuevo…</translation>
+    </message>
+    <message>
+        <source>&amp;Hang sheets here</source>
+        <translation>&amp;Colgar láminas aquí</translation>
+    </message>
+    <message>
+        <source>&amp;Choose a profile</source>
+        <translation>&amp;Elegir un perfil</translation>
+    </message>
+    <message>
+        <source>Add g&amp;irts</source>
+        <translation>Agregar lar&amp;gueros</translation>
+    </message>
+    <message>
+        <source>As on the first wall that has girts; else at ordinary heights, to be moved to those of the plans</source>
+        <translation>Como en la primera pared que los tiene; si no, a alturas usuales, para moverlos a las de los planos</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::NewJobDialog</name>
+    <message>
+        <source>New job</source>
+        <translation>Trabajo nuevo</translation>
+    </message>
+    <message>
+        <source>The defaults that were kept cannot be read; these are the shipped ones.</source>
+        <translation>Los valores iniciales guardados no se pueden leer; estos son los del programa.</translation>
+    </message>
+    <message>
+        <source>&amp;From a sample…</source>
+        <translation>&amp;De un ejemplo…</translation>
+    </message>
+    <message>
+        <source>&amp;Keep these as the defaults</source>
+        <translation>&amp;Guardar estos como valores iniciales</translation>
+    </message>
+    <message>
+        <source>&amp;Make the job</source>
+        <translation>&amp;Hacer el trabajo</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>This building is too large to be drawn while it is typed; it can be made all the same.</source>
+        <translation>Este edificio es demasiado grande para dibujarlo mientras se escribe; de todos modos se puede hacer.</translation>
+    </message>
+    <message>
+        <source>The job cannot be made yet:</source>
+        <translation>El trabajo todavía no se puede hacer:</translation>
+    </message>
+    <message>
+        <source>Kept: new jobs begin with these.</source>
+        <translation>Guardados: los trabajos nuevos empiezan con estos.</translation>
+    </message>
+    <message>
+        <source>The defaults could not be kept.</source>
+        <translation>No se pudieron guardar los valores iniciales.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::NewJobForm</name>
+    <message>
+        <source>Name of the job</source>
+        <translation>Nombre del trabajo</translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation>Número del trabajo</translation>
+    </message>
+    <message>
+        <source>&amp;Job</source>
+        <translation>&amp;Trabajo</translation>
+    </message>
+    <message>
+        <source>N&amp;umber</source>
+        <translation>N&amp;úmero</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>Millimetres</source>
+        <translation>Milímetros</translation>
+    </message>
+    <message>
+        <source>Millimetres, decimal comma</source>
+        <translation>Milímetros, coma decimal</translation>
+    </message>
+    <message>
+        <source>What is built</source>
+        <translation>Qué se construye</translation>
+    </message>
+    <message>
+        <source>Building, four walls</source>
+        <translation>Un edificio</translation>
+    </message>
+    <message>
+        <source>One free wall</source>
+        <translation>Una pared suelta</translation>
+    </message>
+    <message>
+        <source>Built is</source>
+        <translation>Se construye</translation>
+    </message>
+    <message>
+        <source>Length, along the front</source>
+        <translation>Largo, a lo largo del frente</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>&amp;Length, along the front</source>
+        <translation>&amp;Largo, en el frente</translation>
+    </message>
+    <message>
+        <source>&amp;Width</source>
+        <translation>&amp;Ancho</translation>
+    </message>
+    <message>
+        <source>Roof</source>
+        <translation>Techo</translation>
+    </message>
+    <message>
+        <source>Gable</source>
+        <translation>Dos aguas</translation>
+    </message>
+    <message>
+        <source>Single slope</source>
+        <translation>Una agua</translation>
+    </message>
+    <message>
+        <source>Level eave</source>
+        <translation>Alero a nivel</translation>
+    </message>
+    <message>
+        <source>End walls</source>
+        <translation>Extremos</translation>
+    </message>
+    <message>
+        <source>B and D</source>
+        <translation>B y D</translation>
+    </message>
+    <message>
+        <source>A and C</source>
+        <translation>A y C</translation>
+    </message>
+    <message>
+        <source>Height of the steel line at the eave</source>
+        <translation>Altura de la línea del acero en el alero</translation>
+    </message>
+    <message>
+        <source>Slope as 4:12, or height of the ridge</source>
+        <translation>Pendiente como 4:12, o altura de la cumbrera</translation>
+    </message>
+    <message>
+        <source>&amp;Eave</source>
+        <translation>Al&amp;ero</translation>
+    </message>
+    <message>
+        <source>&amp;Slope, or ridge</source>
+        <translation>&amp;Pendiente o cumbrera</translation>
+    </message>
+    <message>
+        <source>Bays of the side walls</source>
+        <translation>Entreejes de las paredes laterales</translation>
+    </message>
+    <message>
+        <source>Bays of the end walls</source>
+        <translation>Entreejes de las paredes de los extremos</translation>
+    </message>
+    <message>
+        <source>&amp;Bays of the sides</source>
+        <translation>E&amp;ntreejes de los lados</translation>
+    </message>
+    <message>
+        <source>of the ends</source>
+        <translation>de los extremos</translation>
+    </message>
+    <message>
+        <source>Heights of the side walls&apos; girts from the top of concrete</source>
+        <translation>Alturas de los largueros de los lados desde el concreto</translation>
+    </message>
+    <message>
+        <source>Heights of the end walls&apos; girts from the top of concrete</source>
+        <translation>Alturas de los largueros de los extremos desde el concreto</translation>
+    </message>
+    <message>
+        <source>&amp;Girts of the sides</source>
+        <translation>Lar&amp;gueros de los lados</translation>
+    </message>
+    <message>
+        <source>Cross-section of the girts</source>
+        <translation>Sección de los largueros</translation>
+    </message>
+    <message>
+        <source>What a girt&apos;s height is the height of</source>
+        <translation>De qué es la altura de un larguero</translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <translation>centro</translation>
+    </message>
+    <message>
+        <source>web line</source>
+        <translation>línea del alma</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>borde inferior</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>borde superior</translation>
+    </message>
+    <message>
+        <source>Girts are</source>
+        <translation>Los largueros son</translation>
+    </message>
+    <message>
+        <source>heights to their</source>
+        <translation>alturas a su</translation>
+    </message>
+    <message>
+        <source>Girts and columns</source>
+        <translation>Largueros y columnas</translation>
+    </message>
+    <message>
+        <source>bypass</source>
+        <translation>por fuera</translation>
+    </message>
+    <message>
+        <source>flush</source>
+        <translation>al ras</translation>
+    </message>
+    <message>
+        <source>Girts pass columns</source>
+        <translation>Pasan las columnas</translation>
+    </message>
+    <message>
+        <source>How sheets end at the bottom</source>
+        <translation>Cómo terminan abajo las láminas</translation>
+    </message>
+    <message>
+        <source>below concrete</source>
+        <translation>bajo el concreto</translation>
+    </message>
+    <message>
+        <source>in a notch</source>
+        <translation>en una muesca</translation>
+    </message>
+    <message>
+        <source>on base trim</source>
+        <translation>sobre remate de base</translation>
+    </message>
+    <message>
+        <source>on a wall</source>
+        <translation>sobre un muro</translation>
+    </message>
+    <message>
+        <source>Drop, depth or height of the base</source>
+        <translation>Caída, fondo o altura de la base</translation>
+    </message>
+    <message>
+        <source>Sheets end</source>
+        <translation>Terminan</translation>
+    </message>
+    <message>
+        <source>b&amp;y</source>
+        <translation>&amp;por</translation>
+    </message>
+    <message>
+        <source>Profile of the sheets</source>
+        <translation>Perfil de las láminas</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Láminas</translation>
+    </message>
+    <message>
+        <source>Pattern of the screws</source>
+        <translation>Patrón de los tornillos</translation>
+    </message>
+    <message>
+        <source>Screws</source>
+        <translation>Tornillos</translation>
+    </message>
+    <message>
+        <source>Colour as ordered</source>
+        <translation>Color pedido</translation>
+    </message>
+    <message>
+        <source>Prevailing wind blows from</source>
+        <translation>El viento dominante sopla desde</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>no indicado</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>norte</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>noreste</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>este</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>sureste</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>sur</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>suroeste</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>oeste</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>noroeste</translation>
+    </message>
+    <message>
+        <source>&amp;Colour</source>
+        <translation>&amp;Color</translation>
+    </message>
+    <message>
+        <source>Wind from</source>
+        <translation>Viento del</translation>
+    </message>
+    <message>
+        <source>Where people pass by</source>
+        <translation>Por dónde pasa la gente</translation>
+    </message>
+    <message>
+        <source>nowhere</source>
+        <translation>por ningún lado</translation>
+    </message>
+    <message>
+        <source>before wall A</source>
+        <translation>ante la pared A</translation>
+    </message>
+    <message>
+        <source>before wall B</source>
+        <translation>ante la pared B</translation>
+    </message>
+    <message>
+        <source>before wall C</source>
+        <translation>ante la pared C</translation>
+    </message>
+    <message>
+        <source>before wall D</source>
+        <translation>ante la pared D</translation>
+    </message>
+    <message>
+        <source>How far away people pass by</source>
+        <translation>A qué distancia pasa la gente</translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <translation>Camino</translation>
+    </message>
+    <message>
+        <source>&amp;at a distance of</source>
+        <translation>a &amp;distancia de</translation>
+    </message>
+    <message>
+        <source>none chosen yet</source>
+        <translation>ninguno elegido todavía</translation>
+    </message>
+    <message>
+        <source>none stated yet</source>
+        <translation>ninguno indicado todavía</translation>
+    </message>
+    <message>
+        <source>%1, example</source>
+        <translation>%1, ejemplo</translation>
+    </message>
+    <message>
+        <source>&amp;Slope, or high side</source>
+        <translation>&amp;Pendiente o lado alto</translation>
+    </message>
+    <message>
+        <source>at h&amp;eight</source>
+        <translation>a alt&amp;ura</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::NewJobPicture</name>
+    <message>
+        <source>Picture of the new job</source>
+        <translation>Imagen del trabajo nuevo</translation>
+    </message>
+    <message>
+        <source>The picture shows what could be read last; something typed at the left cannot be read.</source>
+        <translation>La imagen muestra lo último que se pudo leer; algo escrito a la izquierda no se puede leer.</translation>
+    </message>
+    <message>
+        <source>Sheets: %1, different lengths: %2; to stop for: %3, to look at: %4</source>
+        <translation>Láminas: %1, largos distintos: %2; para detenerse: %3, para mirar: %4</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::StartPanel</name>
+    <message>
+        <source>The best of this column</source>
+        <translation>Lo mejor de esta columna</translation>
+    </message>
+    <message>
+        <source>Starts of the chosen wall, compared</source>
+        <translation>Arranques de la pared elegida, comparados</translation>
+    </message>
+    <message>
+        <source>The arrow keys show a start on the board, Enter chooses it, Escape goes back to the one that stands.</source>
+        <translation>Las flechas muestran un arranque en el tablero, Intro lo elige, Escape vuelve al que rige.</translation>
+    </message>
+    <message>
+        <source>How many starts have been tried</source>
+        <translation>Cuántos arranques se han probado</translation>
+    </message>
+    <message>
+        <source>Try e&amp;very start</source>
+        <translation>&amp;Probar todos los arranques</translation>
+    </message>
+    <message>
+        <source>Lays the wall out from each mark of the tape in one cover, and keeps the best</source>
+        <translation>Traza la pared desde cada marca de la cinta en un ancho útil, y se queda con lo mejor</translation>
+    </message>
+    <message>
+        <source>S&amp;top</source>
+        <translation>&amp;Detener</translation>
+    </message>
+    <message>
+        <source>Take &amp;it</source>
+        <translation>&amp;Tomarlo</translation>
+    </message>
+    <message>
+        <source>Working out the starts…</source>
+        <translation>Calculando los arranques…</translation>
+    </message>
+    <message>
+        <source>This wall has no sheets, and so no start.</source>
+        <translation>Esta pared no tiene láminas, y por eso ningún arranque.</translation>
+    </message>
+    <message>
+        <source>Point at a start to see it on the board; click or Enter chooses it. ● is the best of its column.</source>
+        <translation>Señale un arranque para verlo en el tablero; un clic o Intro lo elige. ● es lo mejor de su columna.</translation>
+    </message>
+    <message>
+        <source>Trying every start…</source>
+        <translation>Probando todos los arranques…</translation>
+    </message>
+    <message>
+        <source>Stopped before the first start was tried.</source>
+        <translation>Detenido antes de probar el primer arranque.</translation>
+    </message>
+    <message>
+        <source>The best of all: %1.</source>
+        <translation>El mejor de todos: %1.</translation>
+    </message>
+    <message>
+        <source>The best so far: %1.</source>
+        <translation>El mejor hasta ahora: %1.</translation>
+    </message>
+    <message>
+        <source>It stands already.</source>
+        <translation>Ya rige.</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>entera</translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation>pies²</translation>
+    </message>
+    <message>
+        <source>m²</source>
+        <translation>m²</translation>
+    </message>
+    <message>
+        <source>Rank</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Arranque</translation>
+    </message>
+    <message>
+        <source>First sheet</source>
+        <translation>Primera lámina</translation>
+    </message>
+    <message>
+        <source>Last sheet</source>
+        <translation>Última lámina</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Láminas</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Largos</translation>
+    </message>
+    <message>
+        <source>Seams at jambs</source>
+        <translation>Juntas en jambas</translation>
+    </message>
+    <message>
+        <source>Narrow rips</source>
+        <translation>Reducidas estrechas</translation>
+    </message>
+    <message>
+        <source>To stop for</source>
+        <translation>Para detenerse</translation>
+    </message>
+    <message>
+        <source>To look at</source>
+        <translation>Para mirar</translation>
+    </message>
+    <message>
+        <source>Steel bought</source>
+        <translation>Acero comprado</translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation>rige</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::WindowPanels</name>
+    <message>
+        <source>Starts co&amp;mpared</source>
+        <translation>Arranques co&amp;mparados</translation>
     </message>
 </context>
 </TS>

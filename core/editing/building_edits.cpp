@@ -138,7 +138,7 @@ Outcome<BuildingSize> buildingSize(const Job& job) {
   return BuildingSize{far.x - near.x, far.y - near.y};
 }
 
-Outcome<Job> buildingResized(const Job& job, const BuildingSize& size) {
+Outcome<Job> buildingSetTo(const Job& job, const BuildingSize& size, const Roof& roof) {
   const auto now = buildingSize(job);
   if (!now) return now.faults();
   Job after = job;
@@ -155,8 +155,13 @@ Outcome<Job> buildingResized(const Job& job, const BuildingSize& size) {
     if (point.x == far.x) point.x = to.x;
     if (point.y == far.y) point.y = to.y;
   }
+  after.building.roof = roof;
   stretchTops(job, after);
   return ifLaidOut(job, std::move(after));
+}
+
+Outcome<Job> buildingResized(const Job& job, const BuildingSize& size) {
+  return buildingSetTo(job, size, job.building.roof);
 }
 
 Outcome<Job> freeWallResized(const Job& job, std::size_t wall, Length width) {

@@ -26,6 +26,8 @@ Outcome<BuildingSize> buildingSize(const Job& job);
 // The sides farthest from the plan's origin move, all other corners stay. Faults: a side would come to or past another
 // corner; a wall could not be laid out any more (a ridge outside the building).
 Outcome<Job> buildingResized(const Job& job, const BuildingSize& size);
+// Both at once. Faults as of each; a roof that stays as it is may stand on any outline.
+Outcome<Job> buildingSetTo(const Job& job, const BuildingSize& size, const Roof& roof);
 // A free wall: its right corner moves along its line. Faults: a wall of the outline; no width; as above.
 Outcome<Job> freeWallResized(const Job& job, std::size_t wall, Length width);
 // Faults: a wall could not be laid out under it.

@@ -15,6 +15,9 @@ namespace ribwright {
 
 namespace {
 
+// None that is sheeted is higher; more is a slip of the pen.
+constexpr Length highestRoof = Length::millimetres(150'000);
+
 class NewJobWork {
  public:
   NewJobWork(const NewJob& stated, const Words& words) : stated_(stated), words_(words) {
@@ -106,6 +109,9 @@ class NewJobWork {
     if (read_.rise) takeRise(roof);
     const bool low = read_.rise && risesTo(roof) <= read_.eave;
     if (low) return wrong("slope", "the roof must rise; write a slope as 4:12, or a height above the eave");
+    if (read_.eave > highestRoof) return wrong("eave", "is more than 150 m; write a lower eave");
+    if (read_.rise && risesTo(roof) > highestRoof)
+      return wrong("slope", "the roof rises to more than 150 m; write less");
     (building() ? job_.building.roof : freeRoof_) = roof;
   }
 
@@ -238,5 +244,18 @@ class NewJobWork {
 }  // namespace
 
 Outcome<Job> jobOf(const NewJob& stated, const Words& words) { return NewJobWork(stated, words).made(); }
+
+std::int64_t sheetsAbout(const Job& job) {
+  std::int64_t sheets = 0;
+  for (const Wall& wall : job.walls) {
+    const auto face = wallFace(job, wall);
+    const Profile* profile = wall.bands.empty() ? nullptr : byId(job.profiles, wall.bands.front().profile);
+    if (!face || !profile) continue;
+    const Length high = face.value().top.highest(Length(), face.value().width);
+    const std::int64_t tiers = 1 + std::max<std::int64_t>(0, wholeTimes(high, profile->lengths.longest));
+    sheets += (1 + wholeTimes(face.value().width, profile->cover)) * tiers;
+  }
+  return sheets;
+}
 
 }  // namespace ribwright

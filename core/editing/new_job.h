@@ -4,6 +4,7 @@
 // stands at its field. Places are seen from outside; wall A is the front, along the building's length.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -58,5 +59,8 @@ struct NewJob {
 // The job that follows. Faults: place is the field's key in its file ("side_girts"), every one at once. Names of walls
 // and of what passes by are said in `words`.
 Outcome<Job> jobOf(const NewJob& stated, const Words& words);
+
+// About how many sheets would hang, openings left aside: how long planning it takes goes by it.
+std::int64_t sheetsAbout(const Job& job);
 
 }  // namespace ribwright

@@ -1,11 +1,13 @@
 #include "core/editing/new_job_reading.h"
 
 #include "core/editing/roof_text.h"
-#include "core/job/job_tables.h"
 
 namespace ribwright {
 
 namespace {
+
+// No building is longer; more is a slip of the pen.
+constexpr Length longest = Length::millimetres(3'000'000);
 
 class Texts {
  public:
@@ -16,7 +18,7 @@ class Texts {
     if (!read) return tell(key, read.faults()), Length();
     const bool small = more ? read.value() <= Length() : read.value() < Length();
     if (small) return tell(key, more ? "must be more than 0" : "must not be less than 0"), Length();
-    if (read.value() > farthest) return tell(key, "is more than 10 km; write a shorter length"), Length();
+    if (read.value() > longest) return tell(key, "is more than 3 km; write a shorter length"), Length();
     return read.value();
   }
 
@@ -25,7 +27,7 @@ class Texts {
     for (const Length bay : read) {
       if (bay <= Length())
         return tell(key, "a bay is more than 0; write 3@20' or 20', 25', 20'"), std::vector<Length>();
-      if (bay > farthest) return tell(key, "a bay is more than 10 km; write a shorter one"), std::vector<Length>();
+      if (bay > longest) return tell(key, "a bay is more than 3 km; write a shorter one"), std::vector<Length>();
     }
     return read;
   }

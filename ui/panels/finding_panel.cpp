@@ -3,10 +3,12 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QSplitter>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include "core/editing/mending_edits.h"
 #include "core/output/tables.h"
 #include "ui/panels/grade_text.h"
 
@@ -21,7 +23,11 @@ QString text(const std::string& words) { return QString::fromStdString(words); }
 }  // namespace
 
 FindingPanel::FindingPanel(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), list_(new QTreeWidget(this)), words_(new QPlainTextEdit(this)) {
+    : QWidget(parent),
+      session_(session),
+      list_(new QTreeWidget(this)),
+      words_(new QPlainTextEdit(this)),
+      remedy_(new QPushButton(this)) {
   list_->setObjectName(QStringLiteral("findings"));
   list_->setAccessibleName(tr("Findings"));
   list_->setHeaderLabels({tr("Grade"), tr("Where"), tr("Why")});
@@ -43,6 +49,10 @@ FindingPanel::FindingPanel(Session& session, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(parts);
+  remedy_->setObjectName(QStringLiteral("findingRemedy"));
+  remedy_->hide();
+  layout->addWidget(remedy_);
+  connect(remedy_, &QPushButton::clicked, this, &FindingPanel::carryOutRemedy);
   setFocusProxy(list_);
   fit();
   connect(list_, &QTreeWidget::currentItemChanged, this, &FindingPanel::chooseCurrent);
@@ -116,7 +126,28 @@ void FindingPanel::showPart() {
   sayCurrent();
 }
 
+const Finding* FindingPanel::current() const {
+  const int row = list_->indexOfTopLevelItem(list_->currentItem());
+  const bool there = session_.isOpen() && row >= 0 && row < static_cast<int>(session_.plan().findings.size());
+  return there ? &session_.plan().findings[static_cast<std::size_t>(row)] : nullptr;
+}
+
+// What one click puts right has a button that says so.
+void FindingPanel::offerRemedy() {
+  const Finding* finding = current();
+  const auto remedy = finding ? mendingOf(session_.newest(), *finding) : std::nullopt;
+  remedy_->setVisible(remedy.has_value());
+  if (remedy) remedy_->setText(text(session_.words().say(remedy->name, session_.style())));
+}
+
+void FindingPanel::carryOutRemedy() {
+  const Finding* finding = current();
+  const auto remedy = finding ? mendingOf(session_.newest(), *finding) : std::nullopt;
+  if (remedy) session_.edit(session_.words().say(remedy->name, session_.style()), remedy->edit);
+}
+
 void FindingPanel::sayCurrent() {
+  offerRemedy();
   const int row = list_->indexOfTopLevelItem(list_->currentItem());
   if (row < 0) {
     const bool none = !session_.isOpen() || session_.plan().findings.empty();

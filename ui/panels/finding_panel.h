@@ -7,6 +7,7 @@
 #include "ui/session/session.h"
 
 class QPlainTextEdit;
+class QPushButton;
 class QTreeWidget;
 
 namespace ribwright {
@@ -29,11 +30,15 @@ class FindingPanel : public QWidget {
   void showPart();
   void chooseCurrent();
   void sayCurrent();
+  const Finding* current() const;
+  void offerRemedy();
+  void carryOutRemedy();
   void fit();
 
   Session& session_;
   QTreeWidget* list_;
   QPlainTextEdit* words_;
+  QPushButton* remedy_;
   bool following_ = false;  // the list follows the session, not the other way round
 };
 

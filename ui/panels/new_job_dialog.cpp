@@ -25,6 +25,7 @@ namespace ribwright {
 namespace {
 
 constexpr int shownLetters = 190, shownLines = 50;
+constexpr int mostShown = 4000;  // sheets that are planned between two keys
 constexpr int soonEnough = 120;  // ms after the last key
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
@@ -126,6 +127,8 @@ void NewJobDialog::look() {
   form_->showFaults(job ? std::vector<Fault>{} : job.faults());
   picture_->setBehind(!job);
   if (!job) return;
+  if (sheetsAbout(job.value()) > mostShown)
+    return tell(tr("This building is too large to be drawn while it is typed; it can be made all the same."));
   form_->setEndGirtsHint(endGirts(job.value(), form_->stated().ends));
   picture_->setJob(job.value());
 }

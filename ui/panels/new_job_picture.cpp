@@ -78,9 +78,11 @@ QString NewJobPicture::summary() const {
     stops += finding.grade == Grade::Stop;
     looks += finding.grade == Grade::Look;
   }
-  return tr("%n sheets", nullptr, sheets) + QStringLiteral(", ") +
-         tr("%n different lengths", nullptr, static_cast<int>(lengths.size())) + QStringLiteral("; ") +
-         tr("to stop for: %1, to look at: %2").arg(stops).arg(looks);
+  return tr("Sheets: %1, different lengths: %2; to stop for: %3, to look at: %4")
+      .arg(sheets)
+      .arg(lengths.size())
+      .arg(stops)
+      .arg(looks);
 }
 
 void NewJobPicture::changeEvent(QEvent* event) {

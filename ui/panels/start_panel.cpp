@@ -23,10 +23,10 @@ constexpr int rowRole = Qt::UserRole + 1;  // index into the rows
 // Sorted by its figure, not by its letters.
 class StartItem : public QTableWidgetItem {
  public:
-  StartItem(const StartCell& cell, int row, bool words) : QTableWidgetItem(cell.words), sorted_(cell.sorted) {
+  StartItem(const StartCell& cell, int row, std::size_t column) : QTableWidgetItem(cell.words), sorted_(cell.sorted) {
     setData(rowRole, row);
     setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-    if (!words) setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    if (column != 1) setTextAlignment(column == 0 ? Qt::AlignCenter : Qt::AlignRight | Qt::AlignVCenter);
     if (!cell.best) return;
     QFont bold = font();
     bold.setBold(true);
@@ -151,7 +151,7 @@ void StartPanel::fill(const std::vector<ComparedStart>& starts) {
   for (std::size_t i = 0; i < rows_.size(); ++i) {
     const int row = static_cast<int>(i);
     for (std::size_t column = 0; column < rows_[i].cells.size(); ++column)
-      table_->setItem(row, static_cast<int>(column), new StartItem(rows_[i].cells[column], row, column == 1));
+      table_->setItem(row, static_cast<int>(column), new StartItem(rows_[i].cells[column], row, column));
     if (current ? rows_[i].start == *current : rows_[i].stands) chosen = row;
   }
   table_->setSortingEnabled(true);
@@ -159,6 +159,7 @@ void StartPanel::fill(const std::vector<ComparedStart>& starts) {
   table_->setCurrentCell(chosen, 0);
   search_->setEnabled(!rows_.empty());
   fit();
+  if (const QTableWidgetItem* item = table_->item(table_->currentRow(), 0)) table_->scrollToItem(item);
   tell(rows_.empty() ? tr("This wall has no sheets, and so no start.")
                      : tr("Point at a start to see it on the board; click or Enter chooses it. ● is the best of its "
                           "column."));

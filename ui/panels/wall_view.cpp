@@ -16,6 +16,7 @@
 #include "ui/board/elevation_board.h"
 #include "ui/board/wall_board.h"
 #include "ui/panels/elided_label.h"
+#include "ui/panels/empty_button.h"
 #include "ui/tools/board_tools.h"
 #include "ui/tools/part_menu.h"
 #include "ui/tools/tool_actions.h"
@@ -85,6 +86,10 @@ QWidget* WallView::makeHead() {
   layout->setContentsMargins(margin, margin, margin, margin);
   layout->setSpacing(0);
   layout->addWidget(title_, 1);
+  empty_ = new EmptyButton(session_, head);
+  layout->addWidget(empty_);
+  layout->addSpacing(2 * margin);
+  connect(empty_, &EmptyButton::newAsked, this, &WallView::newAsked);
   for (QWidget* button : makeToolButtons(head)) layout->addWidget(button);
   layout->addSpacing(2 * margin);
   for (QPushButton* button : {asBoard_, asPages_}) {
@@ -166,7 +171,9 @@ std::shared_ptr<const BoardPicture> WallView::picture() {
 
 void WallView::showWall() {
   const auto shown = picture();
-  title_->setText(shown ? tr("%1, seen from outside").arg(QString::fromStdString(shown->title)) : QString());
+  title_->setText(shown               ? tr("%1, seen from outside").arg(QString::fromStdString(shown->title))
+                  : session_.isOpen() ? tr("This job has no walls yet")
+                                      : QString());
   board_->setWall(shown);
   board_->setChosen(session_.chosenParts());
 }

@@ -20,6 +20,7 @@ struct BoardPicture;
 class BoardTools;
 class ElevationBoard;
 class ElidedLabel;
+class EmptyButton;
 class WallBoard;
 struct MenuPlace;
 
@@ -45,6 +46,8 @@ class WallView : public QWidget {
   const std::vector<QAction*>& toolActionsInOrder() const { return toolActions_; }
 
  signals:
+  // From a job without walls.
+  void newAsked();
   void viewChanged();
   void hovered(const std::optional<ribwright::Part>& part);
   // Why something could not be done.
@@ -66,6 +69,7 @@ class WallView : public QWidget {
 
   Session& session_;
   ElidedLabel* title_ = nullptr;
+  EmptyButton* empty_ = nullptr;
   QPushButton *asBoard_ = nullptr, *asPages_ = nullptr;
   QStackedWidget* stack_;
   WallBoard* board_;

@@ -19,6 +19,7 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "ui/panels/building_dialog.h"
 #include "ui/panels/fault_panel.h"
 #include "ui/panels/help_pages.h"
 #include "ui/panels/new_job_dialog.h"
@@ -159,6 +160,7 @@ void MainWindow::connectSession() {
   connect(&session_, &Session::faultsChanged, this, &MainWindow::showFaults);
   connect(&session_, &Session::pagesChanged, this,
           [this] { tick(*actions_.papers, static_cast<int>(session_.paper())); });
+  connect(view_, &WallView::newAsked, this, &MainWindow::askForNewJob);
   connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
   connect(view_, &WallView::told, this, [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
   connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
@@ -196,6 +198,7 @@ void MainWindow::connectActions() {
   on(actions_.quit, [this] { close(); });
   on(actions_.undo, [this] { session_.undo(); });
   on(actions_.redo, [this] { session_.redo(); });
+  on(actions_.building, [this] { BuildingDialog(session_, this).exec(); });
   on(actions_.asPrinted, [this](bool printed) { view_->setAsPrinted(printed); });
   on(actions_.zoomIn, [this] { view_->zoomIn(); });
   on(actions_.zoomOut, [this] { view_->zoomOut(); });
@@ -270,6 +273,7 @@ void MainWindow::showPacketEnd(const PacketEnd& end) {
 void MainWindow::showJob() {
   const bool open = session_.isOpen();
   for (QAction* action : actions_.ofJob()) action->setEnabled(open);
+  actions_.building->setEnabled(open && !session_.newest().building.outline.empty());
   actions_.savePacket->setEnabled(open && !packet_.isRunning());
   actions_.stopPacket->setEnabled(packet_.isRunning());
   if (open) stack_->setCurrentIndex(0);

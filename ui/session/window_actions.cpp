@@ -132,6 +132,9 @@ WindowActions makeActions(QMainWindow& window) {
   QMenu* edit = window.menuBar()->addMenu(Texts::tr("&Edit"));
   actions.undo = add(edit, Texts::tr("&Undo"), "undo", QKeySequence::Undo);
   actions.redo = add(edit, Texts::tr("&Redo"), "redo", QKeySequence::Redo);
+  edit->addSeparator();
+  actions.building = add(edit, Texts::tr("&Building…"), "building");
+  actions.building->setToolTip(Texts::tr("Make the building longer, wider or higher"));
   actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
   QMenu* help = window.menuBar()->addMenu(Texts::tr("&Help"));

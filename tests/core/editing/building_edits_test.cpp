@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/editing/building_edits.h"
+#include "core/editing/building_texts.h"
 #include "core/editing/new_job_file.h"
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
@@ -153,4 +154,51 @@ TEST_CASE("the top of a free wall goes along with its corners, its heights stay"
   CHECK(wallFace(wider, wider.walls[0]).value().width == Length::feet(70));
   CHECK_FALSE(freeWallResized(job, 0, Length()).ok());
   CHECK_FALSE(freeWallResized(sample("gable-workshop"), 0, Length::feet(70)).ok());
+}
+
+TEST_CASE("what was left as it read stays exactly as it is stated") {
+  for (const char* name : {"gable-workshop", "metric-hall", "lean-to", "l-shape"}) {
+    const Job job = sample(name);
+    const auto texts = buildingTexts(job);
+    REQUIRE(texts.ok());
+    CHECK(buildingFromTexts(job, texts.value()).value() == job);
+  }
+}
+
+TEST_CASE("the building typed anew: size and roof together, faults at their fields") {
+  const Job job = sample("gable-workshop");
+  BuildingTexts texts = buildingTexts(job).value();
+  CHECK(texts.rise == "4:12");
+  texts.length = "80'";
+  texts.eave = "14'";
+  texts.rise = "20'";
+  const Job made = buildingFromTexts(job, texts).value();
+  CHECK(buildingSize(made).value().length == Length::feet(80));
+  CHECK(made.building.roof.ridgeHeight == Length::feet(20));
+  CHECK_FALSE(made.building.roof.slope);
+  texts.length = "8x";
+  texts.eave = "0";
+  const auto faulty = buildingFromTexts(job, texts);
+  REQUIRE_FALSE(faulty.ok());
+  CHECK(faulty.faults()[0].place == "length");
+  CHECK(faulty.faults()[1].place == "eave");
+}
+
+TEST_CASE("another kind of roof forgets what only the old one had") {
+  const Job job = sample("metric-hall");  // a ridge off the middle, another far eave
+  BuildingTexts texts = buildingTexts(job).value();
+  texts.roof = Roof::Kind::SingleSlope;
+  texts.rise = "1:12";
+  const Job made = buildingFromTexts(job, texts).value();
+  CHECK_FALSE(made.building.roof.ridgeAt);
+  CHECK_FALSE(made.building.roof.farEave);
+  CHECK(findingOf(plan(made), "wall-not-laid-out", "") == nullptr);
+}
+
+TEST_CASE("fitted: what has no place in the new building goes to the nearest one") {
+  const Job job = sample("gable-workshop");
+  BuildingTexts texts = buildingTexts(job).value();
+  texts.length = "50'";
+  CHECK(displaced(buildingFromTexts(job, texts).value()).size() == 2);
+  CHECK(displaced(buildingFromTextsAndFitted(job, texts).value()).empty());
 }

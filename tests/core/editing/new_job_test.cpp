@@ -70,6 +70,8 @@ TEST_CASE("girts of a gable go on upward at their last spacing, to a foot under 
   CHECK(heightsOf(made(workshop()).walls[1]) ==
         std::vector<Length>{Length::feet(3, 6), Length::feet(7, 4), Length::feet(11, 2), Length::feet(15)});
   NewJob stated = workshop();
+  stated.sideGirts = "3', 6'";  // one at 18 ft would stand 8 in under the ridge
+  CHECK(heightsOf(made(stated).walls[1]).back() == Length::feet(15));
   stated.endGirts = "4', 8'";
   CHECK(heightsOf(made(stated).walls[1]) == std::vector<Length>{Length::feet(4), Length::feet(8)});
   stated.endGirts = "4', 18' 8\"";
@@ -134,6 +136,19 @@ TEST_CASE("what cannot be built is a fault, not a wall that is not laid out") {
   checkWhole(made(stated));
   stated.sideGirts = "3', 7'";
   CHECK(placesOf(stated).front() == "side_girts");
+}
+
+TEST_CASE("slips of the pen are faults, not buildings that nobody waits for") {
+  NewJob stated = workshop();
+  stated.length = "60000'";
+  stated.slope = "50:1";
+  stated.eave = "600'";
+  CHECK(placesOf(stated) == Places{"length"});
+  stated.length = "60'";
+  CHECK(placesOf(stated) == Places{"eave"});
+  stated.eave = "12'";
+  CHECK(placesOf(stated) == Places{"slope"});
+  CHECK(sheetsAbout(made(workshop())) == 2 * 21 + 2 * 14);
 }
 
 TEST_CASE("one free wall has its own top") {

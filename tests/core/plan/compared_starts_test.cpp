@@ -100,7 +100,7 @@ TEST_CASE("the best comes first, and the search of the layout is no worse than a
 TEST_CASE("the search over the tape's marks is the same every time, and stops with the best so far") {
   const Job job = sample("gable-workshop");
   double last = -1;
-  const auto whole = searchStarts(job, 1, [&](double done) {
+  const auto whole = searchStarts(job, 0, [&](double done) {
     CHECK(done > last);
     last = done;
     return true;
@@ -108,19 +108,19 @@ TEST_CASE("the search over the tape's marks is the same every time, and stops wi
   REQUIRE(whole.best);
   CHECK(whole.whole);
   CHECK(whole.best->offset < Length::feet(3));
-  const auto again = searchStarts(job, 1, [](double) { return true; });
+  const auto again = searchStarts(job, 0, [](double) { return true; });
   CHECK(again.best == whole.best);
   const Plan before = plan(job);
-  const StartRank found = comparedStart(job, before, 1, *whole.best).rank;
+  const StartRank found = comparedStart(job, before, 0, *whole.best).rank;
   for (int sixteenths = 0; sixteenths < 36 * 16; sixteenths += 37) {
     Start other = *whole.best;
     other.offset = Length::inches(0, 4) * sixteenths;
-    CHECK_FALSE(comparedStart(job, before, 1, other).rank < found);
+    CHECK_FALSE(comparedStart(job, before, 0, other).rank < found);
   }
   int asked = 0;
-  const auto stopped = searchStarts(job, 1, [&](double) { return ++asked <= 3; });
+  const auto stopped = searchStarts(job, 0, [&](double) { return ++asked <= 3; });
   CHECK_FALSE(stopped.whole);
   REQUIRE(stopped.best);
   CHECK(stopped.best->offset < Length::inches(0, 12));
-  CHECK_FALSE(searchStarts(job, 1, [](double) { return false; }).best);
+  CHECK_FALSE(searchStarts(job, 0, [](double) { return false; }).best);
 }
