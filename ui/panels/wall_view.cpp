@@ -160,6 +160,7 @@ std::shared_ptr<const BoardPicture> WallView::picture() {
   if (!session_.isOpen() || session_.wall() < 0) return nullptr;
   const auto wall = static_cast<std::size_t>(session_.wall());
   const auto made = [&](const Job& job, const Plan& plan) {
+    if (auto drawn = session_.drawn()) return drawn;
     return std::make_shared<const BoardPicture>(boardPicture(job, plan, wall, session_.words()));
   };
   if (session_.isPreview() && wall < session_.seenJob().walls.size())

@@ -16,9 +16,10 @@ Planner::~Planner() {
   if (thread_.joinable()) thread_.join();
 }
 
-std::uint64_t Planner::ask(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> previous) {
+std::uint64_t Planner::ask(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> previous, int wall,
+                           const Words& words) {
   const std::lock_guard lock(mutex_);
-  waiting_ = Asked{++last_, std::move(job), std::move(previous)};
+  waiting_ = Asked{++last_, std::move(job), std::move(previous), wall, &words};
   if (!thread_.joinable()) thread_ = std::thread([this] { work(); });
   changed_.notify_all();
   return last_;
@@ -45,6 +46,16 @@ void Planner::settle() {
 }
 
 // A plan made from the one before it keeps the walls that did not change since.
+Planned Planner::carriedOut(const Asked& asked) {
+  Planned made{asked.number, asked.job, nullptr, -1, nullptr};
+  made.plan = std::make_shared<const Plan>(plan(*asked.job, asked.previous ? *asked.previous : Plan{}));
+  const auto wall = static_cast<std::size_t>(asked.wall);
+  if (asked.wall < 0 || wall >= asked.job->walls.size()) return made;
+  made.wall = asked.wall;
+  made.picture = std::make_shared<const BoardPicture>(boardPicture(*asked.job, *made.plan, wall, *asked.words));
+  return made;
+}
+
 void Planner::work() {
   std::unique_lock lock(mutex_);
   while (true) {
@@ -53,10 +64,10 @@ void Planner::work() {
     const Asked asked = *std::exchange(waiting_, std::nullopt);
     working_ = true;
     lock.unlock();
-    auto made = std::make_shared<const Plan>(plan(*asked.job, asked.previous ? *asked.previous : Plan{}));
+    Planned made = carriedOut(asked);
     lock.lock();
     working_ = false;
-    if (asked.number > dropped_) done_ = Planned{asked.number, asked.job, std::move(made)};
+    if (asked.number > dropped_) done_ = std::move(made);
     changed_.notify_all();
     QMetaObject::invokeMethod(
         this, [this] { tell(); }, Qt::QueuedConnection);

@@ -10,6 +10,7 @@
 #include <optional>
 #include <thread>
 
+#include "core/drawing/board_picture.h"
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 
@@ -19,6 +20,8 @@ struct Planned {
   std::uint64_t number = 0;  // of the asking, rising
   std::shared_ptr<const Job> job;
   std::shared_ptr<const Plan> plan;
+  int wall = -1;                                // whose picture was made along; -1: none
+  std::shared_ptr<const BoardPicture> picture;  // as the board shows it
 };
 
 class Planner : public QObject {
@@ -29,8 +32,9 @@ class Planner : public QObject {
   // Waits for what is being planned.
   ~Planner() override;
 
-  // `previous`: a plan whose walls are kept where nothing changed. Gives the asking's number.
-  std::uint64_t ask(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> previous);
+  // `previous`: a plan whose walls are kept where nothing changed. `wall`: whose picture is to be made along, in these
+  // words; -1: none. Gives the asking's number.
+  std::uint64_t ask(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> previous, int wall, const Words& words);
   // Leaves out what waits; what is being planned is not told any more.
   void drop();
   // Something is being planned or waits, or was not told yet.
@@ -46,7 +50,10 @@ class Planner : public QObject {
     std::uint64_t number;
     std::shared_ptr<const Job> job;
     std::shared_ptr<const Plan> previous;
+    int wall;
+    const Words* words;
   };
+  static Planned carriedOut(const Asked& asked);
   void work();
   void tell();
 

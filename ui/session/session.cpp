@@ -72,7 +72,7 @@ void Session::goOn() {
     const auto previous = opened_->plan;
     return show(newest, std::make_shared<const Plan>(ribwright::plan(*newest, *seen)), *previous, true);
   }
-  newestAsked_ = planner_.ask(newest, seen);
+  newestAsked_ = planner_.ask(newest, seen, wall_, words());
   emit historyChanged();
   emit previewChanged();
 }
@@ -85,6 +85,7 @@ void Session::takePlanned(const Planned& result) {
   }
   if (result.number != newestAsked_) return;
   const auto previous = opened_->plan;
+  drawn_ = result;
   show(result.job, result.plan, *previous, true);
 }
 
@@ -158,12 +159,12 @@ void Session::preview(const Job& job) {
   auto seen = std::make_shared<const Job>(job);
   const auto previous = isPreview() ? preview_.plan : opened_->plan;
   if (!isQuick(plan())) {
-    const std::uint64_t number = planner_.ask(std::move(seen), previous);
+    const std::uint64_t number = planner_.ask(std::move(seen), previous, wall_, words());
     if (previewFrom_ == 0) previewFrom_ = number;
     return;
   }
   auto planned = std::make_shared<const Plan>(ribwright::plan(*seen, *previous));
-  preview_ = {0, std::move(seen), std::move(planned)};
+  preview_ = {0, std::move(seen), std::move(planned), -1, nullptr};
   emit previewChanged();
 }
 
@@ -171,8 +172,14 @@ void Session::preview(const Job& job) {
 void Session::endPreview() {
   if (!isOpen() || (!isPreview() && previewFrom_ == 0)) return;
   dropPreview();
-  if (opened_->newest != opened_->job) newestAsked_ = planner_.ask(opened_->newest, opened_->plan);
+  if (opened_->newest != opened_->job) newestAsked_ = planner_.ask(opened_->newest, opened_->plan, wall_, words());
   emit previewChanged();
+}
+
+std::shared_ptr<const BoardPicture> Session::drawn() const {
+  const Planned& made = isPreview() ? preview_ : drawn_;
+  const bool ofWhatIsSeen = isPreview() || (isOpen() && made.job == opened_->job);
+  return ofWhatIsSeen && made.wall == wall_ ? made.picture : nullptr;
 }
 
 void Session::dropPreview() {

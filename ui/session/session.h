@@ -97,6 +97,8 @@ class Session : public QObject {
   // What board and plan show.
   const Job& seenJob() const { return isPreview() ? *preview_.job : job(); }
   const Plan& seenPlan() const { return isPreview() ? *preview_.plan : plan(); }
+  // The chosen wall's picture of those, where it was made along with the plan; else null.
+  std::shared_ptr<const BoardPicture> drawn() const;
 
   // The job's file is another window's to write: it is never written here, whoever asks, until this is taken back. Work
   // on it can be saved into another file.
@@ -185,6 +187,7 @@ class Session : public QObject {
   std::vector<std::optional<Part>> findingParts_;
   Planner planner_;
   Planned preview_;                // its job is null: none
+  Planned drawn_;                  // the last that was planned beside the window
   std::uint64_t previewFrom_ = 0;  // number of the planner's asking with which the preview began; 0: none
   std::uint64_t newestAsked_ = 0;  // number of the planner's asking for the newest job
   PaperSize paper_ = PaperSize::Letter;
