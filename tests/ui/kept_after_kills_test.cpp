@@ -23,7 +23,7 @@ using namespace ribwright;
 namespace {
 
 constexpr int kills = 100, mostSteps = 160;
-constexpr int latestKill = 160;  // ms after the program is started
+constexpr int latestKill = 120;  // ms after the program is started, or has reported first
 constexpr int stepMilliseconds = 1;
 
 QString jobPath(const QString& folder) { return folder + "/shed with é.json"; }
@@ -167,6 +167,7 @@ void KeptAfterKillsTest::killOnce(unsigned seed) {
   QProcess program;
   program.start(QCoreApplication::applicationFilePath(), {"--edit", folder.path(), QString::number(seed)});
   QVERIFY(program.waitForStarted());
+  if (seed % 2 == 0) program.waitForReadyRead();  // half of them while it surely is at work
   QTest::qSleep(moment);
   QVERIFY2(program.state() == QProcess::Running, program.readAllStandardError().constData());
   program.kill();
@@ -185,7 +186,7 @@ void KeptAfterKillsTest::whatWasReportedAsKeptIsFoundAgain() {
     if (QTest::currentTestFailed()) QFAIL(qPrintable(QString("kill %1 of seed %2").arg(kill).arg(seed)));
   }
   qInfo("%d reports, %d times work was offered", reported_, offered_);
-  QVERIFY2(reported_ > kills && offered_ > kills / 4, "killed too early to tell anything");
+  QVERIFY2(reported_ > kills && offered_ > kills / 5, "killed too early to tell anything");
 }
 
 int main(int argc, char** argv) {
