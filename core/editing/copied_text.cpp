@@ -4,10 +4,16 @@
 #include "core/job/job_file_writer.h"
 
 namespace ribwright {
+namespace {
+
+// A line between two points of a plan that are as far apart as a plan may hold.
+constexpr LengthRange acrossPlan{Length(), farthest * 3, true};
+
+}  // namespace
 
 void describe(Fields<CopiedParts>& copied) {
   copied.required("copied_from", &CopiedParts::wall, "letter of the wall that these parts stood on", letterText);
-  copied.required("width", &CopiedParts::width, "of that wall's face", positive);
+  copied.required("width", &CopiedParts::width, "of that wall's face", acrossPlan);
   copied.member("columns", &CopiedParts::columns, "columns along that wall");
   copied.member("openings", &CopiedParts::openings, "doors, windows, louvres");
   copied.member("penetrations", &CopiedParts::penetrations, "pipes, beams, flues");

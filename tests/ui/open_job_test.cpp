@@ -78,8 +78,8 @@ void OpenJobTest::theTablesSayWhatTheLayoutSays() {
       for (int row = 0; row < sheets->rowCount(); ++row)
         QCOMPARE(sheets->index(row, 0).data().toString().toStdString(), pieces[std::size_t(row)].mark);
       const Wall& stated = window_->session().chosenWall();
-      QCOMPARE(find<QTableView>("openings")->model()->rowCount(),
-               int(stated.openings.size() + stated.penetrations.size()));
+      QCOMPARE(find<QTableView>("openingsTable")->model()->rowCount(), int(stated.openings.size()) + 1);  // and a new one
+      QCOMPARE(find<QTableView>("penetrationsTable")->model()->rowCount(), int(stated.penetrations.size()) + 1);
     }
   }
 }

@@ -30,14 +30,22 @@ QHBoxLayout* inTheMiddle(QWidget* widget) {
 StartPage::StartPage(QWidget* parent)
     : QWidget(parent), title_(new QLabel(tr("No job is open"), this)), words_(new QLabel(this)) {
   words_->setText(
-      tr("Open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a "
+      tr("Begin a job from what its plans say, or open a job file to see its walls: which sheet hangs where, how long "
+         "each blank is, and what wants a "
          "look before anything is ordered. You can also drop the file here."));
   words_->setWordWrap(true);
-  auto* button = new QPushButton(tr("Open a job…"), this);
-  button->setObjectName(QStringLiteral("openFirst"));
-  connect(button, &QPushButton::clicked, this, &StartPage::openAsked);
-  QHBoxLayout* actions = inTheMiddle(button);
+  auto* begin = new QPushButton(tr("New job…"), this);
+  begin->setObjectName(QStringLiteral("newFirst"));
+  connect(begin, &QPushButton::clicked, this, &StartPage::newAsked);
+  auto* open = new QPushButton(tr("Open a job…"), this);
+  open->setObjectName(QStringLiteral("openFirst"));
+  connect(open, &QPushButton::clicked, this, &StartPage::openAsked);
+  auto* actions = new QHBoxLayout;
   actions->setObjectName(QStringLiteral("startActions"));
+  actions->addStretch(1);
+  actions->addWidget(begin);
+  actions->addWidget(open);
+  actions->addStretch(1);
   kept_ = makeKept();
   recentPart_ = makeRecent();
   auto* layout = new QVBoxLayout(this);

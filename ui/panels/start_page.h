@@ -28,6 +28,7 @@ class StartPage : public QWidget {
   void setKept(int count);
 
  signals:
+  void newAsked();
   void openAsked();
   void openRecentAsked(const QString& path);
   void forgetAsked(const QString& path);

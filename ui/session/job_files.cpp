@@ -86,6 +86,11 @@ bool JobFiles::open(const QString& path) {
 
 bool JobFiles::showRead(ReadJob read, const QString& path) { return shown(session_.open(std::move(read)), path); }
 
+void JobFiles::begin(const Job& job) {
+  session_.begin(job);
+  follow();
+}
+
 void JobFiles::readAgain() { open(QString(session_.path())); }
 
 bool JobFiles::read(const QString& named) {

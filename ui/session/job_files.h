@@ -37,6 +37,8 @@ class JobFiles : public QObject {
   // The same with what was read before; nothing is open yet. `path`: as it was asked for.
   bool showRead(ReadJob read, const QString& path);
   void askAndOpen();
+  // A job that no file holds yet; what was open must have been let go of.
+  void begin(const Job& job);
   void readAgain();
   void save();
   void saveAs();

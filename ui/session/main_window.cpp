@@ -19,6 +19,7 @@
 #include <QVBoxLayout>
 
 #include "ui/panels/fault_panel.h"
+#include "ui/panels/new_job_dialog.h"
 #include "ui/panels/packet_bar.h"
 #include "ui/panels/perimeter_strip.h"
 #include "ui/panels/plan_inset.h"
@@ -26,9 +27,11 @@
 #include "ui/panels/status_line.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
+#include "ui/session/opening_file.h"
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
 #include "ui/session/recent_menu.h"
+#include "ui/tools/board_tools.h"
 
 namespace ribwright {
 
@@ -107,6 +110,7 @@ QWidget* MainWindow::makeTop() {
 void MainWindow::showStartPage() {
   if (!start_) {
     start_ = new StartPage(this);
+    connect(start_, &StartPage::newAsked, this, &MainWindow::askForNewJob);
     connect(start_, &StartPage::openAsked, &files_, &JobFiles::askAndOpen);
     connect(start_, &StartPage::keptAsked, &files_, &JobFiles::offerKept);
     connect(start_, &StartPage::openRecentAsked, this, &MainWindow::openJob);
@@ -128,6 +132,7 @@ void MainWindow::fillStartPage() {
 void MainWindow::furnish() {
   if (panels_.areMade()) return;
   panels_ = ribwright::makePanels(session_, docks_, [this](const Part& part) { bringIntoView(part); });
+  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);  // after the panels themselves
   if (session_.isOpen()) showWall();
   files_.offerKept();
 }
@@ -140,12 +145,12 @@ bool MainWindow::event(QEvent* event) {
 
 void MainWindow::connectSession() {
   connect(&session_, &Session::jobChanged, this, &MainWindow::showJob);
-  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);
   connect(&session_, &Session::historyChanged, this, &MainWindow::showHistory);
   connect(&session_, &Session::faultsChanged, this, &MainWindow::showFaults);
   connect(&session_, &Session::pagesChanged, this,
           [this] { tick(*actions_.papers, static_cast<int>(session_.paper())); });
   connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
+  connect(view_, &WallView::told, this, [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
   connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
   connect(status_->packet(), &PacketBar::stopAsked, this, [this] { packet_.stop(); });
   connect(&packet_, &PacketWork::progressed, status_->packet(), &PacketBar::setProgress);
@@ -166,12 +171,15 @@ void MainWindow::connectFiles() {
 
 void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
+  on(actions_.newJob, [this] { askForNewJob(); });
   on(actions_.open, [this] { files_.askAndOpen(); });
   on(actions_.reload, [this] { files_.readAgain(); });
   on(actions_.save, [this] { files_.save(); });
   on(actions_.saveAs, [this] { files_.saveAs(); });
   on(actions_.readSurvey, [this] { surveys_.askAndRead(); });
   on(actions_.writeSurvey, [this] { surveys_.askAndWrite(); });
+  on(actions_.readOpenings, [this] { panels_.finishTyping(), tell(askAndReadOpenings(session_, this)); });
+  on(actions_.writeOpenings, [this] { panels_.finishTyping(), tell(askAndWriteOpenings(session_, this)); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -192,6 +200,7 @@ void MainWindow::connectActions() {
           [this] { fillRecentMenu(*actions_.recent, [this](const QString& path) { openJob(path); }); });
   connect(actions_.papers, &QActionGroup::triggered, this,
           [this](const QAction* paper) { session_.choosePaper(static_cast<PaperSize>(paper->data().toInt())); });
+  for (QAction* tool : view_->toolActionsInOrder()) actions_.wall->addAction(tool);
   tick(*actions_.appearances, static_cast<int>(keptAppearance()));
   connect(actions_.appearances, &QActionGroup::triggered, this,
           [](const QAction* action) { chooseAppearance(static_cast<Appearance>(action->data().toInt())); });
@@ -202,9 +211,20 @@ void MainWindow::connectActions() {
 
 bool MainWindow::openJob(const QString& path) { return files_.open(path); }
 
+void MainWindow::askForNewJob() {
+  if (!files_.mayLetGo()) return;
+  NewJobDialog dialog(this);
+  if (dialog.exec() == QDialog::Accepted && dialog.job()) files_.begin(*dialog.job());
+}
+
 bool MainWindow::showReadJob(ReadJob read, const QString& path) { return files_.showRead(std::move(read), path); }
 
 bool MainWindow::readSurvey(const QString& path) { return surveys_.read(path); }
+
+void MainWindow::tell(const OpeningFileEnd& end) {
+  faults_->setFaults(end.title, end.faults);
+  if (!end.done.isEmpty()) statusBar()->showMessage(end.done);
+}
 
 void MainWindow::askForFolder() {
   const QString folder =
@@ -253,11 +273,10 @@ void MainWindow::showJob() {
 void MainWindow::showTitle() {
   const auto plain = [](QString words) { return words.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]")); };
   const bool open = session_.isOpen();
-  const QString file = session_.isLookedAt() ? tr("%1, to look at") : QStringLiteral("%1");
-  setWindowTitle(
-      open ? tr("%1 (%2)[*], Ribwright")
-                 .arg(plain(text(session_.job().name)), plain(file.arg(QFileInfo(session_.path()).fileName())))
-           : tr("Ribwright"));
+  QString file = session_.path().isEmpty() ? tr("in no file yet") : QFileInfo(session_.path()).fileName();
+  if (session_.isLookedAt()) file = tr("%1, to look at").arg(file);
+  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright").arg(plain(text(session_.job().name)), plain(file))
+                      : tr("Ribwright"));
   setWindowModified(open && !session_.history()->isSaved());
 }
 
@@ -312,6 +331,7 @@ void MainWindow::goToPanel(int step) {
 
 // Lets go of the part, then goes back from the pages to the wall.
 void MainWindow::stepBack() {
+  if (view_->tools()->stepBack()) return;
   if (session_.chosen()) return session_.choose(std::nullopt);
   if (view_->isAsPrinted()) return view_->setAsPrinted(false);
   faults_->hide();

@@ -16,6 +16,8 @@ class QStackedWidget;
 
 namespace ribwright {
 
+struct OpeningFileEnd;
+
 class FaultPanel;
 class PerimeterStrip;
 class PlanInset;
@@ -63,7 +65,9 @@ class MainWindow : public QMainWindow {
   void connectSession();
   void connectActions();
   void connectFiles();
+  void askForNewJob();
   void askForFolder();
+  void tell(const OpeningFileEnd& end);
   void showJob();
   void showWall();
   void showHistory();

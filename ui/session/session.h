@@ -17,6 +17,7 @@
 #include "core/drawing/drawing.h"
 #include "core/editing/batch_changes.h"
 #include "core/editing/history.h"
+#include "core/editing/order_changes.h"
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 #include "core/units/outcome.h"
@@ -67,6 +68,8 @@ class Session : public QObject {
 
   // What the last edit did to the drill batches, or undoing it, or reading the same file again.
   const BatchChanges& batchChanges() const { return batchChanges_; }
+  // The same of the sheets and what is ordered.
+  const OrderChanges& orderChanges() const { return orderChanges_; }
 
   // Null while nothing is open.
   const History* history() const { return isOpen() ? &opened_->history : nullptr; }
@@ -172,6 +175,7 @@ class Session : public QObject {
   bool lookedAt_ = false;
   std::optional<Opened> opened_;
   BatchChanges batchChanges_;
+  OrderChanges orderChanges_;
   std::vector<Fault> faults_, saveFaults_;
   std::string language_ = spokenLanguage();  // pages and findings read as the window does
   int wall_ = -1;

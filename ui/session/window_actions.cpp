@@ -72,6 +72,7 @@ QActionGroup* textChoices(QMenu* menu) {
 }
 
 void makeJobMenu(WindowActions& actions, QMenu* menu) {
+  actions.newJob = add(menu, Texts::tr("&New…"), "newJob", QKeySequence(Qt::CTRL | Qt::Key_N));
   actions.open = add(menu, Texts::tr("&Open…"), "open", QKeySequence::Open);
   actions.recent = menu->addMenu(Texts::tr("Open &recent"));
   actions.recent->setObjectName(QStringLiteral("recent"));
@@ -83,6 +84,9 @@ void makeJobMenu(WindowActions& actions, QMenu* menu) {
   actions.readSurvey = add(menu, Texts::tr("Read a s&urvey…"), "readSurvey");
   actions.readSurvey->setToolTip(Texts::tr("Take readings from a table, in place of those of the same girts"));
   actions.writeSurvey = add(menu, Texts::tr("&Write the survey…"), "writeSurvey");
+  actions.readOpenings = add(menu, Texts::tr("Read an openin&g schedule…"), "readOpenings");
+  actions.readOpenings->setToolTip(Texts::tr("Change and add openings by a table; none is removed"));
+  actions.writeOpenings = add(menu, Texts::tr("Write the openin&g schedule…"), "writeOpenings");
   menu->addSeparator();
   actions.savePacket =
       add(menu, Texts::tr("Save pac&ket…"), "savePacket", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
@@ -128,6 +132,7 @@ WindowActions makeActions(QMainWindow& window) {
   QMenu* edit = window.menuBar()->addMenu(Texts::tr("&Edit"));
   actions.undo = add(edit, Texts::tr("&Undo"), "undo", QKeySequence::Undo);
   actions.redo = add(edit, Texts::tr("&Redo"), "redo", QKeySequence::Redo);
+  actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));
@@ -143,8 +148,8 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload,    save,   saveAs,  readSurvey, writeSurvey, savePacket,    print,
-          asPrinted, zoomIn, zoomOut, fit,        nextPanel,   previousPanel, stepBack};
+  return {reload, save,      saveAs, readSurvey, writeSurvey, readOpenings, writeOpenings, savePacket,
+          print,  asPrinted, zoomIn, zoomOut,    fit,         nextPanel,    previousPanel, stepBack};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

@@ -9,6 +9,8 @@
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
 #include "ui/panels/particulars_panel.h"
+#include "ui/panels/start_panel.h"
+#include "ui/panels/stated_panel.h"
 #include "ui/panels/survey_panel.h"
 
 namespace ribwright {
@@ -31,12 +33,20 @@ void makeTables(WindowPanels& panels, Session& session, QWidget* parent) {
   panels.tables->setObjectName(QStringLiteral("tables"));
   panels.tables->setDocumentMode(true);
   panels.sheets = partTable(session, sheetRows, "sheets", Texts::tr("Sheets of the chosen wall"), panels.tables);
-  panels.openings =
-      partTable(session, openingRows, "openings", Texts::tr("Openings of the chosen wall"), panels.tables);
+  const auto stated = [&](StatedList list, const char* name) {
+    return new StatedPanel(session, list, QLatin1String(name), panels.tables);
+  };
+  panels.openings = stated(StatedList::Openings, "openingsTable");
+  panels.penetrations = stated(StatedList::Penetrations, "penetrationsTable");
+  panels.girts = stated(StatedList::Girts, "girtsTable");
+  panels.bands = stated(StatedList::Bands, "bandsTable");
   panels.survey = new SurveyPanel(session, panels.tables);
   panels.batches = new BatchPanel(session, panels.tables);
+  panels.starts = new StartPanel(session, panels.tables);
   for (QWidget* each : {static_cast<QWidget*>(panels.sheets), static_cast<QWidget*>(panels.openings),
-                        static_cast<QWidget*>(panels.survey), static_cast<QWidget*>(panels.batches)})
+                        static_cast<QWidget*>(panels.penetrations), static_cast<QWidget*>(panels.girts),
+                        static_cast<QWidget*>(panels.bands), static_cast<QWidget*>(panels.survey),
+                        static_cast<QWidget*>(panels.batches), static_cast<QWidget*>(panels.starts)})
     panels.tables->addTab(each, {});
 }
 
@@ -52,33 +62,44 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   docks.findings->setWidget(panels.findings);
   QObject::connect(panels.batches, &BatchPanel::pointedAt, panels.tables, pointedAt);
   QObject::connect(panels.findings, &FindingPanel::pointedAt, panels.tables, pointedAt);
-  for (const PartTable* table : {panels.sheets, panels.openings})
-    QObject::connect(table, &PartTable::pointedAt, panels.tables, pointedAt);
+  QObject::connect(panels.sheets, &PartTable::pointedAt, panels.tables, pointedAt);
+  for (const StatedPanel* each : panels.stated())
+    QObject::connect(each, &StatedPanel::pointedAt, panels.tables, pointedAt);
   return panels;
 }
 
 std::vector<QWidget*> WindowPanels::all() const { return {tables, particulars, findings}; }
 
+std::vector<StatedPanel*> WindowPanels::stated() const { return {openings, penetrations, girts, bands}; }
+
 void WindowPanels::finishTyping() const {
-  if (areMade()) survey->finishTyping();
+  if (!areMade()) return;
+  survey->finishTyping();
+  for (StatedPanel* each : stated()) each->finishTyping();
 }
 
 void WindowPanels::showWall() const {
   if (!areMade()) return;
   sheets->refill();
-  openings->refill();
+  for (StatedPanel* each : stated()) each->refill();
   batches->refill();
   tables->setTabText(0, Texts::tr("Shee&ts: %1").arg(sheets->count()));
   tables->setTabText(1, Texts::tr("Openin&gs: %1").arg(openings->count()));
-  tables->setTabText(2, Texts::tr("Gi&rts and survey: %1").arg(survey->measured()));
-  tables->setTabText(3, Texts::tr("&Drill batches: %1/%2").arg(batches->cleared()).arg(batches->count()));
+  tables->setTabText(2, Texts::tr("Penetrations: %1").arg(penetrations->count()));
+  tables->setTabText(3, Texts::tr("Gi&rts: %1").arg(girts->count()));
+  tables->setTabText(4, Texts::tr("&Bands: %1").arg(bands->count()));
+  tables->setTabText(5, Texts::tr("S&urvey: %1").arg(survey->measured()));
+  tables->setTabText(6, Texts::tr("&Drill batches: %1/%2").arg(batches->cleared()).arg(batches->count()));
+  tables->setTabText(7, Texts::tr("Starts co&mpared"));
 }
 
 void WindowPanels::showTableOf(const Part& part) const {
   if (!areMade()) return;
   if (part.kind == Part::Kind::Batch) tables->setCurrentWidget(batches);
   if (part.kind == Part::Kind::Piece) tables->setCurrentWidget(sheets);
-  if (part.kind == Part::Kind::Opening || part.kind == Part::Kind::Penetration) tables->setCurrentWidget(openings);
+  if (part.kind == Part::Kind::Opening) tables->setCurrentWidget(openings);
+  if (part.kind == Part::Kind::Penetration) tables->setCurrentWidget(penetrations);
+  if (part.kind == Part::Kind::Girt && tables->currentWidget() != survey) tables->setCurrentWidget(girts);
 }
 
 }  // namespace ribwright

@@ -15,17 +15,23 @@ class BatchPanel;
 class FindingPanel;
 class ParticularsPanel;
 class PartTable;
+class StartPanel;
+class StatedPanel;
 class SurveyPanel;
 
 struct WindowPanels {
   QTabWidget* tables = nullptr;
-  PartTable *sheets = nullptr, *openings = nullptr;
+  PartTable* sheets = nullptr;
+  StatedPanel *openings = nullptr, *penetrations = nullptr, *girts = nullptr, *bands = nullptr;
   SurveyPanel* survey = nullptr;
   BatchPanel* batches = nullptr;
+  StartPanel* starts = nullptr;
   ParticularsPanel* particulars = nullptr;
   FindingPanel* findings = nullptr;
 
   std::vector<QWidget*> all() const;
+  // Tables that are typed into.
+  std::vector<StatedPanel*> stated() const;
   // What is being typed is entered.
   void finishTyping() const;
   bool areMade() const { return tables != nullptr; }
