@@ -125,7 +125,8 @@ void StartPage::setRecent(const std::vector<RecentRow>& rows) {
 }
 
 void StartPage::setKept(int count) {
-  keptWords_->setText(tr("Work that was not saved was kept, of %n job(s).", nullptr, count));
+  keptWords_->setText(count == 1 ? tr("Work on one job was kept before it was saved.")
+                                 : tr("Work on %1 jobs was kept before it was saved.").arg(count));
   kept_->setVisible(count > 0);
 }
 

@@ -132,6 +132,13 @@ WindowActions makeActions(QMainWindow& window) {
   QMenu* edit = window.menuBar()->addMenu(Texts::tr("&Edit"));
   actions.undo = add(edit, Texts::tr("&Undo"), "undo", QKeySequence::Undo);
   actions.redo = add(edit, Texts::tr("&Redo"), "redo", QKeySequence::Redo);
+  edit->addSeparator();
+  actions.cut = add(edit, Texts::tr("Cu&t"), "cut", QKeySequence::Cut);
+  actions.copy = add(edit, Texts::tr("&Copy"), "copy", QKeySequence::Copy);
+  actions.paste = add(edit, Texts::tr("&Paste"), "paste", QKeySequence::Paste);
+  actions.remove = add(edit, Texts::tr("&Delete"), "remove", QKeySequence::Delete);
+  edit->addSeparator();
+  actions.chooseAll = add(edit, Texts::tr("Select &all"), "chooseAll", QKeySequence::SelectAll);
   actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
@@ -148,8 +155,9 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload, save,      saveAs, readSurvey, writeSurvey, readOpenings, writeOpenings, savePacket,
-          print,  asPrinted, zoomIn, zoomOut,    fit,         nextPanel,    previousPanel, stepBack};
+  return {reload,        save,     saveAs,    readSurvey, writeSurvey, readOpenings, writeOpenings,
+          savePacket,    print,    asPrinted, zoomIn,     zoomOut,     fit,          nextPanel,
+          previousPanel, stepBack, cut,       copy,       paste,       remove,       chooseAll};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

@@ -11,9 +11,9 @@ class QMenu;
 namespace ribwright {
 
 struct WindowActions {
-  QAction *newJob, *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *readOpenings, *writeOpenings, *savePacket,
-      *stopPacket, *print, *quit;
-  QAction *undo, *redo;
+  QAction *newJob, *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *readOpenings, *writeOpenings,
+      *savePacket, *stopPacket, *print, *quit;
+  QAction *undo, *redo, *cut, *copy, *paste, *remove, *chooseAll;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
   QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack;
   QMenu *recent, *wall, *panels;
