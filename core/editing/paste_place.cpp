@@ -46,6 +46,7 @@ Reach reachOf(const std::vector<FaceBox>& boxes) {
 
 // How far from the column at its left to each other column of the wall.
 std::vector<Length> stepsByColumns(const ColumnGrid& columns, const Reach& reach) {
+  if (columns.bays.empty()) return {};
   const int count = static_cast<int>(columns.bays.size()) + 1;
   int here = 1;
   while (here < count && *columnAt(columns, here + 1) <= reach.left) ++here;
@@ -70,8 +71,8 @@ Outcome<MadeParts> firstFree(const Job& job, std::size_t wall, const CopiedParts
   const auto width = faceWidth(job, before);
   if (!width || added.empty() || !anyOverlap(added, old)) return asCopied;
   const Reach reach = reachOf(added);
-  const auto steps =
-      before.columns.bays.empty() ? stepsByWidth(width.value(), reach) : stepsByColumns(before.columns, reach);
+  std::vector<Length> steps = stepsByColumns(before.columns, reach);
+  for (const Length step : stepsByWidth(width.value(), reach)) steps.push_back(step);
   for (const Length step : steps) {
     if (reach.left + step < Length() || reach.right + step > width.value()) continue;
     const auto moved = pasted(job, wall, copied, {step, Length()});

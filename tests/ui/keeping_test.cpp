@@ -53,7 +53,10 @@ class KeepingTest : public QObject {
     QVERIFY(session().apply("Rename the job", job));
   }
   static QStringList keptIn(const QString& folder) {
-    return QDir(folder).entryList({".*.kept-*-?"}, QDir::Files | QDir::Hidden);
+    QStringList kept = QDir(folder).entryList({".*.kept-*"}, QDir::Files | QDir::Hidden);
+    const auto isNone = [&](const QString& file) { return !keptPlaceOf(folder.toStdString(), file.toStdString()); };
+    kept.erase(std::remove_if(kept.begin(), kept.end(), isNone), kept.end());
+    return kept;
   }
   static QStringList hiddenIn(const QString& folder) {
     return QDir(folder).entryList({".*"}, QDir::Files | QDir::Hidden);

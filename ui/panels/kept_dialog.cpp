@@ -37,6 +37,7 @@ KeptDialog::KeptDialog(QWidget* parent) : QDialog(parent), list_(new QTreeWidget
   list_->setHeaderLabels({tr("Job"), tr("File"), tr("Kept")});
   list_->setRootIsDecorated(false);
   list_->setMinimumHeight(listLines * fontMetrics().lineSpacing());
+  list_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::MinimumExpanding);
   list_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
   list_->setTextElideMode(Qt::ElideMiddle);
   auto* grid = new QGridLayout;
@@ -68,7 +69,7 @@ KeptDialog::KeptDialog(QWidget* parent) : QDialog(parent), list_(new QTreeWidget
   connect(openFile_, &QPushButton::clicked, this, [this] { emit openFileAsked(chosen()); });
   connect(discard_, &QPushButton::clicked, this, [this] { ask(true); });
   connect(later_, &QPushButton::clicked, this, &QDialog::reject);
-  resize(customaryLetters * fontMetrics().averageCharWidth(), sizeHint().height());
+  resize(customaryLetters * fontMetrics().averageCharWidth(), minimumSizeHint().height());
 }
 
 QPushButton* KeptDialog::button(const QString& words, const char* name) {

@@ -91,7 +91,9 @@ void JobFiles::begin(const Job& job) {
   follow();
 }
 
-void JobFiles::readAgain() { open(QString(session_.path())); }
+void JobFiles::readAgain() {
+  if (!session_.path().isEmpty()) open(QString(session_.path()));
+}
 
 bool JobFiles::read(const QString& named) {
   const QString path = named;  // may be the session's own, which changes

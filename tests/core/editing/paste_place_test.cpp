@@ -30,13 +30,20 @@ TEST_CASE("where there is room it is pasted as it was copied") {
   CHECK(left(pastedOnce(job, A, {w1}), A, "W1") == ft(28));
 }
 
-TEST_CASE("where it was copied it is pasted a bay to the right, then to the left, then nowhere else") {
+TEST_CASE("where it was copied it is pasted a bay to the right, then to the left, then beside") {
   Job job = pastedOnce(workshop(), A, {w1});
   CHECK(left(job, A, "W3") == ft(48));
   job = pastedOnce(job, A, {w1});
   CHECK(left(job, A, "W4") == ft(8));
   job = pastedOnce(job, A, {w1});
-  CHECK(left(job, A, "W5") == ft(28));
+  CHECK(left(job, A, "W5") == ft(33));
+}
+
+TEST_CASE("where there is no room at all it is pasted as it was copied") {
+  Job job = workshop();
+  job.walls[A].openings[0].width = ft(58);
+  job.walls[A].openings[0].place = Anchor{Anchor::From::LeftCorner, 0, ft(1), Anchor::To::NearJamb};
+  CHECK(left(pastedOnce(job, A, {w1}), A, "W3") == ft(28));
 }
 
 TEST_CASE("a wall without columns is gone along by the width of what is pasted and a foot") {
