@@ -23,7 +23,7 @@ using namespace ribwright;
 namespace {
 
 constexpr int kills = 100, mostSteps = 160;
-constexpr int latestKill = 120;  // ms after the program is started, or has reported first
+constexpr int latestKill = 90;  // ms after the program is started, or has reported first
 constexpr int stepMilliseconds = 1;
 
 QString jobPath(const QString& folder) { return folder + "/shed with é.json"; }
