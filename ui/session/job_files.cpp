@@ -31,7 +31,7 @@ JobFiles::JobFiles(Session& session, const KeepingManner& manner, QWidget* windo
       manner_(manner),
       window_(window),
       saving_(session, window, manner.locks),
-      keeper_(session, manner),
+      keeper_(session, manner, this),
       offers_(manner.folder, window),
       bars_(new QWidget(window)),
       reload_(new ReloadBar(bars_)),
