@@ -31,7 +31,7 @@ class Dragging {
     const Opening& opening = session.chosenWall().openings[session.chosenWall().openings.size() / 2];
     const FaceBox box = openingBox(session.job(), session.chosenWall(), opening).value();
     part_ = {Part::Kind::Opening, session.chosenWall().letter, opening.id};
-    board_.show(part_);
+    if (zoom > 0) board_.show(part_);
     middle_ = {box.left + half(box.right - box.left), box.bottom + half(box.top - box.bottom)};
   }
 

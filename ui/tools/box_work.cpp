@@ -37,8 +37,13 @@ class CornerWork : public DragWork {
   explicit CornerWork(const DraggedWall& wall) : wall_(wall) {}
   bool goesAlong(Axis) const override { return true; }
   bool typesPlaces() const override { return true; }
-  std::vector<Length> snappers(Axis axis, const FacePoint& to) const override {
-    return {axis == Axis::U ? to.u : to.z};
+  std::vector<SnapCandidate> candidates() const override {
+    return snapCandidates(*wall_.job, *wall_.plan, wall_.wall, {});
+  }
+  SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
+                      Length unit) const override {
+    return snappedBy(*this, to, candidates, reach, unit, wall_.style(),
+                     [&](Axis axis) { return std::vector{axis == Axis::U ? to.u : to.z}; });
   }
   Outcome<Job> made(const FacePoint&) const override { return *wall_.job; }
   std::string name(const FacePoint&) const override { return {}; }
@@ -58,8 +63,13 @@ class BoxWork : public DragWork {
 
   bool goesAlong(Axis) const override { return true; }
   DragFor dragFor() const override { return DragFor::Drawing; }
-  std::vector<Length> snappers(Axis axis, const FacePoint& to) const override {
-    return {axis == Axis::U ? to.u : to.z};
+  std::vector<SnapCandidate> candidates() const override {
+    return snapCandidates(*wall_.job, *wall_.plan, wall_.wall, {});
+  }
+  SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
+                      Length unit) const override {
+    return snappedBy(*this, to, candidates, reach, unit, wall_.style(),
+                     [&](Axis axis) { return std::vector{axis == Axis::U ? to.u : to.z}; });
   }
 
   Outcome<Job> made(const FacePoint& to) const override {

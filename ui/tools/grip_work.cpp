@@ -29,18 +29,13 @@ class GripWork : public DragWork {
 
   bool goesAlong(Axis axis) const override { return axis == Axis::U ? grip_.alongU : grip_.alongZ; }
 
-  std::vector<std::string> leftOut() const override {
-    return {grip_.kind == Kind::Column ? std::to_string(grip_.index) : grip_.id};
+  std::vector<SnapCandidate> candidates() const override {
+    return snapCandidatesFor(*wall_.job, *wall_.plan, wall_.wall, grip_);
   }
 
-  // Of a whole box both edges and its middle, else the grip alone.
-  std::vector<Length> snappers(Axis axis, const FacePoint& to) const override {
-    const bool level = axis == Axis::U;
-    const Length place = level ? to.u : to.z, went = level ? to.u - grip_.at.u : to.z - grip_.at.z;
-    const bool whole = grip_.kind == Kind::Opening || grip_.kind == Kind::Penetration;
-    if (!whole || !box_) return {place};
-    return level ? std::vector{box_->left + went, box_->right + went, place}
-                 : std::vector{box_->bottom + went, box_->top + went};
+  SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
+                      Length unit) const override {
+    return snappedDrag(*wall_.job, wall_.wall, grip_, to, candidates, reach, unit, wall_.style());
   }
 
   Outcome<Job> made(const FacePoint& to) const override {
@@ -57,7 +52,7 @@ class GripWork : public DragWork {
       const bool whole = grip_.kind == Kind::Opening || grip_.kind == Kind::Penetration;
       picture.boxes.push_back(*box);
       picture.reading = whole ? wayWords(grip_.at, to, wall_.style()) : sizeWords(*box, wall_.style());
-      return addGaps(picture, wall_, *made, *box, leftOut());
+      return addGaps(picture, wall_, *made, *box, {grip_.id});
     }
     if (grip_.alongU) picture.lines.push_back({Axis::U, to.u, {}});
     if (grip_.alongZ) picture.lines.push_back({Axis::Z, to.z, {}});
@@ -80,20 +75,22 @@ class PartsWork : public DragWork {
 
   bool goesAlong(Axis) const override { return true; }
 
-  std::vector<std::string> leftOut() const override {
+  std::vector<SnapCandidate> candidates() const override {
     std::vector<std::string> ids;
     for (const Part& part : parts_) ids.push_back(part.id);
-    return ids;
+    return snapCandidates(*wall_.job, *wall_.plan, wall_.wall, ids);
   }
 
-  std::vector<Length> snappers(Axis axis, const FacePoint& to) const override {
-    std::vector<Length> places;
-    for (const FaceBox& box : boxes_) {
-      const auto pair =
-          axis == Axis::U ? std::pair(box.left + to.u, box.right + to.u) : std::pair(box.bottom + to.z, box.top + to.z);
-      places.insert(places.end(), {pair.first, pair.second});
-    }
-    return places;
+  SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
+                      Length unit) const override {
+    return snappedBy(*this, to, candidates, reach, unit, wall_.style(), [&](Axis axis) {
+      std::vector<Length> places;
+      for (const FaceBox& box : boxes_) {
+        places.push_back(axis == Axis::U ? box.left + to.u : box.bottom + to.z);
+        places.push_back(axis == Axis::U ? box.right + to.u : box.top + to.z);
+      }
+      return places;
+    });
   }
 
   Outcome<Job> made(const FacePoint& to) const override { return partsMoved(*wall_.job, parts_, to.u, to.z); }

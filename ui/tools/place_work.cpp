@@ -23,8 +23,13 @@ class PlaceWork : public DragWork {
     return point || (axis == Axis::Z) == level;
   }
   bool typesPlaces() const override { return true; }
-  std::vector<Length> snappers(Axis axis, const FacePoint& to) const override {
-    return {axis == Axis::U ? to.u : to.z};
+  std::vector<SnapCandidate> candidates() const override {
+    return snapCandidates(*wall_.job, *wall_.plan, wall_.wall, {});
+  }
+  SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
+                      Length unit) const override {
+    return snappedBy(*this, to, candidates, reach, unit, wall_.style(),
+                     [&](Axis axis) { return std::vector{axis == Axis::U ? to.u : to.z}; });
   }
 
   Outcome<Job> made(const FacePoint& to) const override {

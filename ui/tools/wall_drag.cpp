@@ -11,7 +11,7 @@ WallDrag::WallDrag(DraggedWall wall, std::unique_ptr<DragWork> work, const FaceP
       pressed_(pressed),
       pointer_(start),
       to_(start),
-      candidates_(snapCandidates(*wall_.job, *wall_.plan, wall_.wall, work_->leftOut())),
+      candidates_(work_->candidates()),
       made_(*wall_.job) {}
 
 void WallDrag::moveTo(const PointerAt& pointer) {
@@ -27,18 +27,26 @@ void WallDrag::moveTo(const PointerAt& pointer) {
 FacePoint WallDrag::snapped(const FacePoint& place, const PointerAt& pointer) {
   snappedTo_.clear();
   const Length mark = tapeMark(wall_.job->units), unit = wholeUnit(wall_.job->units, pointer.reach);
-  FacePoint found = place;
-  for (const Axis axis : {Axis::U, Axis::Z}) {
-    if (!work_->goesAlong(axis)) continue;
-    Length& along = axis == Axis::U ? found.u : found.z;
-    const auto hit = pointer.snapping
-                         ? snapAny(axis, work_->snappers(axis, place), candidates_, pointer.reach, unit, wall_.style())
-                         : std::nullopt;
-    along = hit ? along + hit->by : roundTo(along, mark);
-    if (hit && hit->to.kind != SnapCandidate::Kind::WholeUnit)
-      snappedTo_.push_back({axis, hit->at, QString::fromStdString(wall_.words->say(hit->to.name, wall_.style()))});
-  }
-  return found;
+  const SnappedDrag hit =
+      pointer.snapping ? work_->snapped(place, candidates_, pointer.reach, unit) : SnappedDrag{place, {}, {}};
+  const auto along = [&](Axis axis, const std::optional<Snap>& found, Length to) {
+    if (!work_->goesAlong(axis)) return axis == Axis::U ? place.u : place.z;
+    if (found && found->to.kind != SnapCandidate::Kind::WholeUnit)
+      snappedTo_.push_back({axis, found->at, QString::fromStdString(wall_.words->say(found->to.name, wall_.style()))});
+    return found ? to : roundTo(to, mark);
+  };
+  return {along(Axis::U, hit.across, hit.to.u), along(Axis::Z, hit.up, hit.to.z)};
+}
+
+SnappedDrag snappedBy(const DragWork& work, const FacePoint& to, const std::vector<SnapCandidate>& candidates,
+                      Length reach, Length unit, const LengthStyle& style,
+                      const std::function<std::vector<Length>(Axis)>& places) {
+  SnappedDrag snapped{to, {}, {}};
+  if (work.goesAlong(Axis::U)) snapped.across = snapAny(Axis::U, places(Axis::U), candidates, reach, unit, style);
+  if (work.goesAlong(Axis::Z)) snapped.up = snapAny(Axis::Z, places(Axis::Z), candidates, reach, unit, style);
+  if (snapped.across) snapped.to.u += snapped.across->by;
+  if (snapped.up) snapped.to.z += snapped.up->by;
+  return snapped;
 }
 
 // One length goes the one way that there is.

@@ -2,12 +2,14 @@
 // touches the history.
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "core/editing/drag_snaps.h"
 #include "core/editing/snaps.h"
 #include "core/editing/typed_drag.h"
 #include "core/job/job.h"
@@ -45,10 +47,10 @@ class DragWork {
   virtual DragFor dragFor() const { return DragFor::Moving; }
   // A typed length is a place on the wall, also without its sign.
   virtual bool typesPlaces() const { return false; }
-  // Ids that are no targets for its own snapping.
-  virtual std::vector<std::string> leftOut() const { return {}; }
-  // What of it snaps, when the drag ends at `to`: places along the axis.
-  virtual std::vector<Length> snappers(Axis axis, const FacePoint& to) const = 0;
+  // What it can snap to, and the place that it is snapped to from `to`.
+  virtual std::vector<SnapCandidate> candidates() const = 0;
+  virtual SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
+                              Length unit) const = 0;
   virtual Outcome<Job> made(const FacePoint& to) const = 0;
   virtual std::string name(const FacePoint& to) const = 0;
   // To be chosen when it is done; empty: what is chosen stays.
@@ -56,6 +58,11 @@ class DragWork {
   // `made`: the job that came of it; null: it cannot be.
   virtual void draw(const FacePoint& to, const Job* made, HandPicture& picture) const = 0;
 };
+
+// Each axis by itself: `places` gives what of the thing snaps along it.
+SnappedDrag snappedBy(const DragWork& work, const FacePoint& to, const std::vector<SnapCandidate>& candidates,
+                      Length reach, Length unit, const LengthStyle& style,
+                      const std::function<std::vector<Length>(Axis)>& places);
 
 class WallDrag {
  public:

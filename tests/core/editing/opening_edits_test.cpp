@@ -41,13 +41,22 @@ Job withPipes() {
 
 TEST_CASE("the next opening has the letter of its kind and a number that the building has not") {
   CHECK(nextOpeningId(workshop(), Opening::Kind::Window) == "W3");
-  CHECK(nextOpeningId(workshop(), Opening::Kind::WalkDoor) == "D1");
+  CHECK(nextOpeningId(workshop(), Opening::Kind::WalkDoor) == "DR1");
   CHECK(nextOpeningId(workshop(), Opening::Kind::Louvre) == "L1");
   CHECK(nextOpeningId(workshop(), Opening::Kind::Framed) == "F1");
   CHECK(nextPenetrationId(withPipes()) == "P3");
   Job job = workshop();
   job.walls[B].openings = {window("W9", {})};
   CHECK(nextOpeningId(job, Opening::Kind::Window) == "W10");
+}
+
+TEST_CASE("a door is not called as a sheet of the wall whose letter it would have") {
+  Job job = workshop();
+  CHECK(nextOpeningId(job, Opening::Kind::OverheadDoor) == "DR1");
+  std::erase_if(job.walls, [](const Wall& wall) { return wall.letter == "D"; });
+  CHECK(nextOpeningId(job, Opening::Kind::OverheadDoor) == "D1");
+  job.walls[A].letter = "W";
+  CHECK(nextOpeningId(job, Opening::Kind::Window) != "W1");
 }
 
 TEST_CASE("a job that calls its windows otherwise goes on so") {
