@@ -10,9 +10,9 @@ namespace ribwright {
 
 struct JobDifferences {
   bool name = false;
-  bool building = false;                           // its outline or its roof
-  bool other = false;                              // anything that is none of these and no wall
-  std::vector<std::string> changed, added, taken;  // letters of walls
+  bool building = false;                                          // its outline or its roof
+  bool other = false;                                             // anything that is none of these and no wall
+  std::vector<std::string> changed, added, taken;                 // letters of walls
   int openingsAdded = 0, openingsTaken = 0, openingsChanged = 0;  // by their ids, of walls that both have
 
   bool none() const { return *this == JobDifferences(); }

@@ -30,7 +30,8 @@ struct KeptPlace {
 // What folder entry is kept work, by its name alone; the lock and temporaries are none.
 std::optional<KeptPlace> keptPlaceOf(const std::string& folder, std::string_view entry);
 
-// Into the place whose turn it is; rests of the last time go first. Faults: as writeWhole, or too large to be read again; what was kept before stands.
+// Into the place whose turn it is; rests of the last time go first. Faults: as writeWhole, or too large to be read
+// again; what was kept before stands.
 std::vector<Fault> writeKept(const KeptPlace& place, const KeptWork& kept, Storage& storage);
 
 struct FoundWork {

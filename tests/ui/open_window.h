@@ -40,6 +40,7 @@ class OpenWindow {
   }
 
   void renew() {
+    window.reset();
     window = std::make_unique<MainWindow>(keeping);
     window->show();
     window->activateWindow();  // keys go to the window that is active

@@ -54,9 +54,10 @@ KeptDialog::KeptDialog(QWidget* parent) : QDialog(parent), list_(new QTreeWidget
   buttons->addWidget(later_);
   openKept_->setDefault(true);
   auto* layout = new QVBoxLayout(this);
-  layout->addWidget(plainLabel(tr("A window went before its work was saved. The work was kept, and the jobs' files are as "
-                                  "they were. Both stay until you decide."),
-                               this));
+  layout->addWidget(
+      plainLabel(tr("A window went before its work was saved. The work was kept, and the jobs' files are as "
+                    "they were. Both stay until you decide."),
+                 this));
   layout->addWidget(list_, 1);
   layout->addLayout(grid);
   layout->addWidget(differs_);
@@ -81,7 +82,8 @@ QPushButton* KeptDialog::button(const QString& words, const char* name) {
 void KeptDialog::makeCounts(QGridLayout* grid) {
   const QString columns[] = {tr("Kept work"), tr("File now")}, rows[] = {tr("Walls"), tr("Openings"), tr("Sheets")};
   const char* names[] = {"keptWalls", "fileWalls", "keptOpenings", "fileOpenings", "keptSheets", "fileSheets"};
-  for (int column = 0; column < 2; ++column) grid->addWidget(plainLabel(columns[column], this), 0, column + 1, Qt::AlignRight);
+  for (int column = 0; column < 2; ++column)
+    grid->addWidget(plainLabel(columns[column], this), 0, column + 1, Qt::AlignRight);
   for (int row = 0; row < 3; ++row) {
     grid->addWidget(plainLabel(rows[row], this), row + 1, 0);
     for (int column = 0; column < 2; ++column) {
@@ -115,6 +117,7 @@ QFrame* KeptDialog::makeQuestion() {
 
 void KeptDialog::ask(bool really) {
   question_->setVisible(really);
+  fit();
   if (really) question_->findChild<QPushButton*>(QStringLiteral("discardNot"))->setFocus();
 }
 
@@ -143,6 +146,15 @@ void KeptDialog::showCard() {
   }
   differs_->setText(card.differs);
   openFile_->setEnabled(card.inFile.has_value());
+  fit();
+}
+
+// A window does not grow by itself with words that wrap.
+void KeptDialog::fit() { setMinimumHeight(layout()->minimumHeightForWidth(width())); }
+
+void KeptDialog::resizeEvent(QResizeEvent* event) {
+  QDialog::resizeEvent(event);
+  fit();
 }
 
 }  // namespace ribwright

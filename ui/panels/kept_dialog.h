@@ -1,5 +1,5 @@
-// Work that was not saved when its window went: all of it listed, what is kept held against what the file holds, and what
-// a person wants done. Nothing of either is changed before that.
+// Work that was not saved when its window went: all of it listed, what is kept held against what the file holds, and
+// what a person wants done. Nothing of either is changed before that.
 #pragma once
 
 #include <QDialog>
@@ -19,7 +19,7 @@ struct JobCounts {
 };
 
 struct KeptCard {
-  QString name, file, when;         // of the job; empty file: it has none yet
+  QString name, file, when;  // of the job; empty file: it has none yet
   JobCounts kept;
   std::optional<JobCounts> inFile;  // absent: there is no file that reads
   QString differs;                  // one or two sentences
@@ -40,7 +40,11 @@ class KeptDialog : public QDialog {
   void openFileAsked(int card);
   void discardAsked(int card);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
+  void fit();
   void makeCounts(QGridLayout* grid);
   QFrame* makeQuestion();
   QPushButton* button(const QString& words, const char* name);

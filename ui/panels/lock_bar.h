@@ -14,8 +14,8 @@ class LockBar : public QFrame {
  public:
   explicit LockBar(QWidget* parent = nullptr);
 
-  // `since`: a time of day or a date; empty host: this computer. `maySayGone`: nobody can tell whether that window still
-  // is there, so a person may say that it is not.
+  // `since`: a time of day or a date; empty host: this computer. `maySayGone`: nobody can tell whether that window
+  // still is there, so a person may say that it is not.
   void showTaken(const QString& file, const QString& host, const QString& since, bool maySayGone);
   void showFree(const QString& file);
 

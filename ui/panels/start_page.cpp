@@ -1,6 +1,7 @@
 #include "ui/panels/start_page.h"
 
 #include <QEvent>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -14,7 +15,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int wordsLetters = 64, listLetters = 92;
+constexpr int wordsLetters = 64, listLetters = 92, mostRows = 6;
 constexpr int isThereRole = Qt::UserRole;
 
 QHBoxLayout* inTheMiddle(QWidget* widget) {
@@ -111,7 +112,8 @@ void StartPage::setRecent(const std::vector<RecentRow>& rows) {
   recent_->clear();
   for (const RecentRow& row : rows) {
     const QString path = row.there ? row.path : tr("%1 (not there)").arg(row.path);
-    auto* item = new QTreeWidgetItem(recent_, {row.name.isEmpty() ? tr("no name") : row.name, path});
+    auto* item =
+        new QTreeWidgetItem(recent_, {row.name.isEmpty() ? QFileInfo(row.path).completeBaseName() : row.name, path});
     item->setData(0, isThereRole, row.there);
     item->setData(1, isThereRole, row.path);
     item->setToolTip(1, path);
@@ -125,7 +127,8 @@ void StartPage::setRecent(const std::vector<RecentRow>& rows) {
 }
 
 void StartPage::setKept(int count) {
-  keptWords_->setText(tr("Work that was not saved was kept, of %n job(s).", nullptr, count));
+  keptWords_->setText(count == 1 ? tr("Work on one job was kept before it was saved.")
+                                 : tr("Work on %1 jobs was kept before it was saved.").arg(count));
   kept_->setVisible(count > 0);
 }
 
@@ -153,7 +156,7 @@ void StartPage::fit() {
   kept_->setFixedWidth(wordsLetters * letter);
   recentPart_->setFixedWidth(listLetters * letter);
   const int row = std::max(recent_->sizeHintForRow(0), fontMetrics().lineSpacing());
-  recent_->setFixedHeight((recent_->topLevelItemCount() + 2) * row + 2 * recent_->frameWidth());
+  recent_->setFixedHeight((std::min(recent_->topLevelItemCount(), mostRows) + 2) * row + 2 * recent_->frameWidth());
   layout()->setSpacing(fontMetrics().height());
 }
 

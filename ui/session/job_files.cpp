@@ -31,7 +31,7 @@ JobFiles::JobFiles(Session& session, const KeepingManner& manner, QWidget* windo
       manner_(manner),
       window_(window),
       saving_(session, window, manner.locks),
-      keeper_(session, manner),
+      keeper_(session, manner, this),
       offers_(manner.folder, window),
       bars_(new QWidget(window)),
       reload_(new ReloadBar(bars_)),
@@ -91,7 +91,9 @@ void JobFiles::begin(const Job& job) {
   follow();
 }
 
-void JobFiles::readAgain() { open(QString(session_.path())); }
+void JobFiles::readAgain() {
+  if (!session_.path().isEmpty()) open(QString(session_.path()));
+}
 
 bool JobFiles::read(const QString& named) {
   const QString path = named;  // may be the session's own, which changes

@@ -32,9 +32,9 @@ QString letters(const std::vector<std::string>& walls) {
 }
 
 void addOpenings(QStringList& lines, const JobDifferences& found) {
-  if (found.openingsAdded > 0) lines << Texts::tr("%n opening(s) more", nullptr, found.openingsAdded);
-  if (found.openingsTaken > 0) lines << Texts::tr("%n opening(s) fewer", nullptr, found.openingsTaken);
-  if (found.openingsChanged > 0) lines << Texts::tr("%n opening(s) changed", nullptr, found.openingsChanged);
+  if (found.openingsAdded > 0) lines << Texts::tr("openings added: %1").arg(found.openingsAdded);
+  if (found.openingsTaken > 0) lines << Texts::tr("openings taken away: %1").arg(found.openingsTaken);
+  if (found.openingsChanged > 0) lines << Texts::tr("openings changed: %1").arg(found.openingsChanged);
 }
 
 QString differenceWords(const Job& file, const Job& kept) {

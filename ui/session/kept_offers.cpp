@@ -3,11 +3,29 @@
 #include <QFileInfo>
 #include <QWidget>
 #include <algorithm>
+#include <exception>
 #include <utility>
 
 #include "ui/session/kept_card.h"
 
 namespace ribwright {
+
+namespace {
+
+// Work that cannot be planned any more is offered all the same.
+KeptCard cardOrFault(const KeptOffer& offer) {
+  try {
+    return cardOf(offer);
+  } catch (const std::exception& error) {
+    KeptCard card;
+    card.name = QString::fromStdString(offer.job.name);
+    card.file = offer.file;
+    card.differs = QString::fromUtf8(error.what());
+    return card;
+  }
+}
+
+}  // namespace
 
 KeptOffers::KeptOffers(const QString& keptFolder, QWidget* window)
     : QObject(window), keptFolder_(keptFolder), window_(window) {}
@@ -37,7 +55,7 @@ void KeptOffers::search(const std::function<std::vector<KeptOffer>()>& look) {
   thread_.reset(QThread::create([this, look] {
     auto found = std::make_shared<Found>();
     found->offers = look();
-    for (const KeptOffer& offer : found->offers) found->cards.push_back(cardOf(offer));
+    for (const KeptOffer& offer : found->offers) found->cards.push_back(cardOrFault(offer));
     QMetaObject::invokeMethod(
         this, [this, found] { show(std::move(*found)); }, Qt::QueuedConnection);
   }));

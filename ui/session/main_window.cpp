@@ -7,6 +7,7 @@
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QKeyEvent>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -65,7 +66,11 @@ QSize customarySize(const QWidget& window) {
 }  // namespace
 
 MainWindow::MainWindow(const KeepingManner& keeping, QWidget* parent)
-    : QMainWindow(parent), files_(session_, keeping, this), surveys_(session_, this), actions_(makeActions(*this)) {
+    : QMainWindow(parent),
+      files_(session_, keeping, this),
+      surveys_(session_, this),
+      clipboard_(session_, this),
+      actions_(makeActions(*this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setAcceptDrops(true);
   makeCentre();
@@ -151,6 +156,10 @@ void MainWindow::furnish() {
 // The wall is seen first; tables and panels come with the next frame.
 bool MainWindow::event(QEvent* event) {
   if (event->type() == QEvent::Paint && !panels_.areMade()) QTimer::singleShot(0, this, &MainWindow::furnish);
+  if (event->type() == QEvent::ShortcutOverride && PartClipboard::belongsToField(static_cast<QKeyEvent&>(*event))) {
+    event->accept();
+    return true;
+  }
   return QMainWindow::event(event);
 }
 
@@ -178,6 +187,8 @@ void MainWindow::connectFiles() {
   };
   hears(files_);
   hears(surveys_);
+  connect(&clipboard_, &PartClipboard::told, this,
+          [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
   connect(&files_, &JobFiles::keptCountChanged, this, &MainWindow::fillStartPage);
 }
 
@@ -198,6 +209,11 @@ void MainWindow::connectActions() {
   on(actions_.quit, [this] { close(); });
   on(actions_.undo, [this] { session_.undo(); });
   on(actions_.redo, [this] { session_.redo(); });
+  on(actions_.cut, [this] { clipboard_.cut(); });
+  on(actions_.copy, [this] { clipboard_.copy(); });
+  on(actions_.paste, [this] { clipboard_.paste(); });
+  on(actions_.remove, [this] { clipboard_.remove(); });
+  on(actions_.chooseAll, [this] { clipboard_.chooseAll(); });
   on(actions_.building, [this] { BuildingDialog(session_, this).exec(); });
   on(actions_.asPrinted, [this](bool printed) { view_->setAsPrinted(printed); });
   on(actions_.zoomIn, [this] { view_->zoomIn(); });

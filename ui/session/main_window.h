@@ -6,6 +6,7 @@
 
 #include "ui/session/job_files.h"
 #include "ui/session/packet_work.h"
+#include "ui/session/part_clipboard.h"
 #include "ui/session/session.h"
 #include "ui/session/survey_files.h"
 #include "ui/session/window_actions.h"
@@ -84,6 +85,7 @@ class MainWindow : public QMainWindow {
   PacketWork packet_;
   JobFiles files_;
   SurveyFiles surveys_;
+  PartClipboard clipboard_;
   WindowActions actions_;
   QStackedWidget* stack_ = nullptr;  // the job, or the start page
   StartPage* start_ = nullptr;       // null until it is seen

@@ -81,8 +81,6 @@ bool SaveJob::askAboutChangedFile() {
 
 bool SaveJob::mayLetGo() {
   if (!session_.isOpen() || session_.history()->isSaved()) return true;
-  const QString name = session_.path().isEmpty() ? QString::fromStdString(session_.newest().name)
-                                                 : QFileInfo(session_.path()).fileName();
   QMessageBox box(QMessageBox::Question, tr("Changes are not saved"),
                   tr("%1 has changes that are not saved. Save them?").arg(calledJob()), QMessageBox::NoButton, window_);
   box.setObjectName(QStringLiteral("unsavedChanges"));

@@ -133,6 +133,13 @@ WindowActions makeActions(QMainWindow& window) {
   actions.undo = add(edit, Texts::tr("&Undo"), "undo", QKeySequence::Undo);
   actions.redo = add(edit, Texts::tr("&Redo"), "redo", QKeySequence::Redo);
   edit->addSeparator();
+  actions.cut = add(edit, Texts::tr("Cu&t"), "cut", QKeySequence::Cut);
+  actions.copy = add(edit, Texts::tr("&Copy"), "copy", QKeySequence::Copy);
+  actions.paste = add(edit, Texts::tr("&Paste"), "paste", QKeySequence::Paste);
+  actions.remove = add(edit, Texts::tr("&Delete"), "remove", QKeySequence::Delete);
+  edit->addSeparator();
+  actions.chooseAll = add(edit, Texts::tr("Select &all"), "chooseAll", QKeySequence::SelectAll);
+  edit->addSeparator();
   actions.building = add(edit, Texts::tr("&Building…"), "building");
   actions.building->setToolTip(Texts::tr("Make the building longer, wider or higher"));
   actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
@@ -154,8 +161,9 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload, save,      saveAs, readSurvey, writeSurvey, readOpenings, writeOpenings, savePacket,
-          print,  asPrinted, zoomIn, zoomOut,    fit,         nextPanel,    previousPanel, stepBack};
+  return {reload,        save,     saveAs,    readSurvey, writeSurvey, readOpenings, writeOpenings,
+          savePacket,    print,    asPrinted, zoomIn,     zoomOut,     fit,          nextPanel,
+          previousPanel, stepBack, cut,       copy,       paste,       remove,       chooseAll};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {
