@@ -7,7 +7,6 @@
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QGuiApplication>
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
@@ -20,10 +19,10 @@
 #include <QVBoxLayout>
 
 #include "ui/panels/fault_panel.h"
+#include "ui/panels/new_job_dialog.h"
 #include "ui/panels/packet_bar.h"
 #include "ui/panels/perimeter_strip.h"
 #include "ui/panels/plan_inset.h"
-#include "ui/panels/reload_bar.h"
 #include "ui/panels/start_page.h"
 #include "ui/panels/status_line.h"
 #include "ui/panels/wall_view.h"
@@ -31,7 +30,8 @@
 #include "ui/session/opening_file.h"
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
-#include "ui/session/survey_file.h"
+#include "ui/session/recent_menu.h"
+#include "ui/tools/board_tools.h"
 
 namespace ribwright {
 
@@ -53,12 +53,14 @@ QSize customarySize(const QWidget& window) {
 
 }  // namespace
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), saving_(session_, this), actions_(makeActions(*this)) {
+MainWindow::MainWindow(const KeepingManner& keeping, QWidget* parent)
+    : QMainWindow(parent), files_(session_, keeping, this), surveys_(session_, this), actions_(makeActions(*this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setAcceptDrops(true);
   makeCentre();
   status_ = new StatusLine(session_, statusBar());
   connectSession();
+  connectFiles();
   connectActions();
   resize(customarySize(*this));
   docks_ = makeDocks(*this);
@@ -83,12 +85,11 @@ void MainWindow::makeCentre() {
   down->addWidget(view_, 1);
   stack_ = new QStackedWidget(this);
   stack_->addWidget(work);
-  reload_ = new ReloadBar(this);
   faults_ = new FaultPanel(this);
   auto* whole = new QWidget(this);
   auto* layout = new QVBoxLayout(whole);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(reload_);
+  layout->addWidget(files_.bars());
   layout->addWidget(stack_, 1);
   layout->addWidget(faults_);
   setCentralWidget(whole);
@@ -109,16 +110,31 @@ QWidget* MainWindow::makeTop() {
 void MainWindow::showStartPage() {
   if (!start_) {
     start_ = new StartPage(this);
-    connect(start_, &StartPage::openAsked, this, &MainWindow::askForJob);
+    connect(start_, &StartPage::newAsked, this, &MainWindow::askForNewJob);
+    connect(start_, &StartPage::openAsked, &files_, &JobFiles::askAndOpen);
+    connect(start_, &StartPage::keptAsked, &files_, &JobFiles::offerKept);
+    connect(start_, &StartPage::openRecentAsked, this, &MainWindow::openJob);
+    connect(start_, &StartPage::forgetAsked, this, [this](const QString& path) { forgetJob(path), fillStartPage(); });
     stack_->addWidget(start_);
   }
+  fillStartPage();
   stack_->setCurrentWidget(start_);
+}
+
+void MainWindow::fillStartPage() {
+  if (!start_ || session_.isOpen()) return;
+  std::vector<RecentRow> rows;
+  for (const RecentJob& job : recentJobs()) rows.push_back({job.name, job.path, job.isThere()});
+  start_->setRecent(rows);
+  start_->setKept(files_.keptCount());
 }
 
 void MainWindow::furnish() {
   if (panels_.areMade()) return;
   panels_ = ribwright::makePanels(session_, docks_, [this](const Part& part) { bringIntoView(part); });
+  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);  // after the panels themselves
   if (session_.isOpen()) showWall();
+  files_.offerKept();
 }
 
 // The wall is seen first; tables and panels come with the next frame.
@@ -129,34 +145,39 @@ bool MainWindow::event(QEvent* event) {
 
 void MainWindow::connectSession() {
   connect(&session_, &Session::jobChanged, this, &MainWindow::showJob);
-  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);
   connect(&session_, &Session::historyChanged, this, &MainWindow::showHistory);
   connect(&session_, &Session::faultsChanged, this, &MainWindow::showFaults);
   connect(&session_, &Session::pagesChanged, this,
           [this] { tick(*actions_.papers, static_cast<int>(session_.paper())); });
   connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
+  connect(view_, &WallView::told, this, [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
   connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
-  connect(&watch_, &FileWatch::changed, this, [this] { reload_->offer(QFileInfo(session_.path()).fileName()); });
-  connect(&saving_, &SaveJob::saved, this, &MainWindow::showSaved);
-  connect(&saving_, &SaveJob::readAgainAsked, this, [this] { readJob(session_.path()); });
-  connect(&saving_, &SaveJob::failed, this, [this](const std::vector<Fault>& faults) {
-    faults_->setFaults(tr("The job could not be saved. Nothing is lost: it is still open, with all its changes."),
-                       faults);
-  });
-  connect(reload_, &ReloadBar::readAgainAsked, this, [this] { openJob(session_.path()); });
   connect(status_->packet(), &PacketBar::stopAsked, this, [this] { packet_.stop(); });
   connect(&packet_, &PacketWork::progressed, status_->packet(), &PacketBar::setProgress);
   connect(&packet_, &PacketWork::ended, this, &MainWindow::showPacketEnd);
 }
 
+void MainWindow::connectFiles() {
+  const auto hears = [this](auto& files) {
+    using Files = std::remove_reference_t<decltype(files)>;
+    connect(&files, &Files::typingEnds, this, [this] { panels_.finishTyping(); });
+    connect(&files, &Files::told, this, [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
+    connect(&files, &Files::faulty, faults_, &FaultPanel::setFaults);
+  };
+  hears(files_);
+  hears(surveys_);
+  connect(&files_, &JobFiles::keptCountChanged, this, &MainWindow::fillStartPage);
+}
+
 void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
-  on(actions_.open, [this] { askForJob(); });
-  on(actions_.reload, [this] { openJob(session_.path()); });
-  on(actions_.save, [this] { finishTyping(), saving_.save(); });
-  on(actions_.saveAs, [this] { finishTyping(), saving_.saveAs(); });
-  on(actions_.readSurvey, [this] { askForSurvey(); });
-  on(actions_.writeSurvey, [this] { askAndWriteSurvey(); });
+  on(actions_.newJob, [this] { askForNewJob(); });
+  on(actions_.open, [this] { files_.askAndOpen(); });
+  on(actions_.reload, [this] { files_.readAgain(); });
+  on(actions_.save, [this] { files_.save(); });
+  on(actions_.saveAs, [this] { files_.saveAs(); });
+  on(actions_.readSurvey, [this] { surveys_.askAndRead(); });
+  on(actions_.writeSurvey, [this] { surveys_.askAndWrite(); });
   on(actions_.readOpenings, [this] { panels_.finishTyping(), tell(askAndReadOpenings(session_, this)); });
   on(actions_.writeOpenings, [this] { panels_.finishTyping(), tell(askAndWriteOpenings(session_, this)); });
   on(actions_.savePacket, [this] { askForFolder(); });
@@ -175,9 +196,11 @@ void MainWindow::connectActions() {
   on(actions_.nextPanel, [this] { goToPanel(1); });
   on(actions_.previousPanel, [this] { goToPanel(-1); });
   on(actions_.stepBack, [this] { stepBack(); });
-  connect(actions_.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+  connect(actions_.recent, &QMenu::aboutToShow, this,
+          [this] { fillRecentMenu(*actions_.recent, [this](const QString& path) { openJob(path); }); });
   connect(actions_.papers, &QActionGroup::triggered, this,
           [this](const QAction* paper) { session_.choosePaper(static_cast<PaperSize>(paper->data().toInt())); });
+  for (QAction* tool : view_->toolActionsInOrder()) actions_.wall->addAction(tool);
   tick(*actions_.appearances, static_cast<int>(keptAppearance()));
   connect(actions_.appearances, &QActionGroup::triggered, this,
           [](const QAction* action) { chooseAppearance(static_cast<Appearance>(action->data().toInt())); });
@@ -186,87 +209,27 @@ void MainWindow::connectActions() {
           [](const QAction* action) { chooseTextPercent(action->data().toInt()); });
 }
 
-void MainWindow::askForJob() {
-  const QString folder = QFileInfo(session_.path()).absolutePath();
-  const QString path =
-      QFileDialog::getOpenFileName(this, tr("Open a job"), folder, tr("Job files (*.json);;All files (*)"));
-  if (!path.isEmpty()) openJob(path);
+bool MainWindow::openJob(const QString& path) { return files_.open(path); }
+
+void MainWindow::askForNewJob() {
+  if (!files_.mayLetGo()) return;
+  NewJobDialog dialog(this);
+  if (dialog.exec() == QDialog::Accepted && dialog.job()) files_.begin(*dialog.job());
 }
 
-void MainWindow::askForSurvey() {
-  const QString folder = QFileInfo(session_.path()).absolutePath();
-  const QString path =
-      QFileDialog::getOpenFileName(this, tr("Read a survey"), folder, tr("Tables (*.csv);;All files (*)"));
-  if (!path.isEmpty()) readSurvey(path);
-}
+bool MainWindow::showReadJob(ReadJob read, const QString& path) { return files_.showRead(std::move(read), path); }
 
-bool MainWindow::readSurvey(const QString& path) {
-  finishTyping();
-  const std::vector<Fault> faults = ribwright::readSurvey(session_, path);
-  faults_->setFaults(tr("The survey could not be read; nothing was changed."), faults);
-  if (faults.empty()) statusBar()->showMessage(tr("The survey was read."), shortWhile);
-  return faults.empty();
-}
+bool MainWindow::readSurvey(const QString& path) { return surveys_.read(path); }
 
 void MainWindow::tell(const OpeningFileEnd& end) {
   faults_->setFaults(end.title, end.faults);
   if (!end.done.isEmpty()) statusBar()->showMessage(end.done);
 }
 
-void MainWindow::askAndWriteSurvey() {
-  const QString folder = QFileInfo(session_.path()).absolutePath() + QStringLiteral("/survey.csv");
-  const QString path = QFileDialog::getSaveFileName(this, tr("Write the survey"), folder, tr("Tables (*.csv)"));
-  if (path.isEmpty()) return;
-  const std::vector<Fault> faults = writeSurvey(session_, path);
-  faults_->setFaults(tr("The survey could not be written."), faults);
-  if (faults.empty()) statusBar()->showMessage(tr("Survey written into %1.").arg(path), shortWhile);
-}
-
 void MainWindow::askForFolder() {
   const QString folder =
       QFileDialog::getExistingDirectory(this, tr("Folder for the packet"), QFileInfo(session_.path()).absolutePath());
   if (!folder.isEmpty()) startPacket(folder);
-}
-
-void MainWindow::fillRecent() {
-  actions_.recent->clear();
-  for (const QString& path : recentJobs()) {
-    // Menus would take an ampersand of a name for a key.
-    QAction* action = actions_.recent->addAction(QString(path).replace(QLatin1Char('&'), QStringLiteral("&&")));
-    connect(action, &QAction::triggered, this, [this, path] { openJob(path); });
-  }
-  if (actions_.recent->isEmpty()) actions_.recent->addAction(tr("none yet"))->setEnabled(false);
-}
-
-bool MainWindow::openJob(const QString& path) { return mayLetGo() && readJob(path); }
-
-bool MainWindow::showReadJob(ReadJob read, const QString& path) { return shown(session_.open(std::move(read)), path); }
-
-bool MainWindow::readJob(const QString& named) {
-  const QString path = named;  // may be the session's own, which changes
-  const bool again = session_.isOpen() && path == session_.path();
-  QGuiApplication::setOverrideCursor(Qt::WaitCursor);
-  const bool read = session_.open(path);
-  QGuiApplication::restoreOverrideCursor();
-  if (shown(read, path) && again) statusBar()->showMessage(tr("Read again."), shortWhile);
-  return read;
-}
-
-bool MainWindow::shown(bool read, const QString& path) {
-  if (!read) {
-    statusBar()->showMessage(tr("%1 could not be read.").arg(path), shortWhile);
-    return false;
-  }
-  reload_->hide();
-  watch_.watch(path, session_.fileDigest());
-  remember(path);
-  return true;
-}
-
-// Settings are written to the disk: at the start not before the first frame.
-void MainWindow::remember(const QString& path) {
-  if (isVisible()) return rememberJob(path);
-  QTimer::singleShot(shortWhile / 10, this, [path] { rememberJob(path); });
 }
 
 bool MainWindow::startPacket(const QString& folder) {
@@ -310,18 +273,11 @@ void MainWindow::showJob() {
 void MainWindow::showTitle() {
   const auto plain = [](QString words) { return words.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]")); };
   const bool open = session_.isOpen();
-  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright")
-                            .arg(plain(text(session_.job().name)), plain(QFileInfo(session_.path()).fileName()))
+  QString file = session_.path().isEmpty() ? tr("in no file yet") : QFileInfo(session_.path()).fileName();
+  if (session_.isLookedAt()) file = tr("%1, to look at").arg(file);
+  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright").arg(plain(text(session_.job().name)), plain(file))
                       : tr("Ribwright"));
   setWindowModified(open && !session_.history()->isSaved());
-}
-
-void MainWindow::showSaved() {
-  reload_->hide();
-  faults_->hide();
-  watch_.watch(session_.path(), session_.fileDigest());
-  remember(session_.path());
-  statusBar()->showMessage(tr("Saved: %1").arg(session_.path()), shortWhile);
 }
 
 void MainWindow::showWall() { panels_.showWall(); }
@@ -375,16 +331,10 @@ void MainWindow::goToPanel(int step) {
 
 // Lets go of the part, then goes back from the pages to the wall.
 void MainWindow::stepBack() {
+  if (view_->tools()->stepBack()) return;
   if (session_.chosen()) return session_.choose(std::nullopt);
   if (view_->isAsPrinted()) return view_->setAsPrinted(false);
   faults_->hide();
-}
-
-void MainWindow::finishTyping() { panels_.finishTyping(); }
-
-bool MainWindow::mayLetGo() {
-  finishTyping();  // what is being typed is not lost unasked either
-  return saving_.mayLetGo();
 }
 
 // Asks, when a packet is on its way, whether it may be given up.
@@ -401,8 +351,9 @@ bool MainWindow::mayStopPacket() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!mayLetGo() || !mayStopPacket()) return event->ignore();
+  if (!files_.mayLetGo() || !mayStopPacket()) return event->ignore();
   packet_.stop();
+  files_.letGo();
   keepDocks(*this);
   event->accept();
 }

@@ -4,10 +4,10 @@
 
 #include <QMainWindow>
 
-#include "ui/session/file_watch.h"
+#include "ui/session/job_files.h"
 #include "ui/session/packet_work.h"
-#include "ui/session/save_job.h"
 #include "ui/session/session.h"
+#include "ui/session/survey_files.h"
 #include "ui/session/window_actions.h"
 #include "ui/session/window_docks.h"
 #include "ui/session/window_panels.h"
@@ -21,7 +21,6 @@ struct OpeningFileEnd;
 class FaultPanel;
 class PerimeterStrip;
 class PlanInset;
-class ReloadBar;
 class StartPage;
 class StatusLine;
 class WallView;
@@ -30,7 +29,7 @@ class MainWindow : public QMainWindow {
   Q_OBJECT
 
  public:
-  explicit MainWindow(QWidget* parent = nullptr);
+  explicit MainWindow(const KeepingManner& keeping = customaryKeeping(), QWidget* parent = nullptr);
   ~MainWindow() override;
 
   // False when it cannot be read; the window then says why. False too when a person keeps what is open and not saved.
@@ -62,36 +61,29 @@ class MainWindow : public QMainWindow {
   void makeCentre();
   QWidget* makeTop();
   void showStartPage();
-  void finishTyping();
+  void fillStartPage();
   void connectSession();
   void connectActions();
-  bool readJob(const QString& path);
-  bool shown(bool read, const QString& path);
-  void askForJob();
+  void connectFiles();
+  void askForNewJob();
   void askForFolder();
-  void askForSurvey();
-  void askAndWriteSurvey();
   void tell(const OpeningFileEnd& end);
-  void fillRecent();
-  void remember(const QString& path);
   void showJob();
   void showWall();
   void showHistory();
   void showTitle();
-  void showSaved();
   void showView();
   void showFaults();
   void showPacketEnd(const PacketEnd& end);
   void bringIntoView(const Part& part);
   void goToPanel(int step);
   void stepBack();
-  bool mayLetGo();
   bool mayStopPacket();
 
   Session session_;
-  FileWatch watch_;
   PacketWork packet_;
-  SaveJob saving_;
+  JobFiles files_;
+  SurveyFiles surveys_;
   WindowActions actions_;
   QStackedWidget* stack_ = nullptr;  // the job, or the start page
   StartPage* start_ = nullptr;       // null until it is seen
@@ -100,7 +92,6 @@ class MainWindow : public QMainWindow {
   WallView* view_ = nullptr;
   WindowDocks docks_{};
   WindowPanels panels_;
-  ReloadBar* reload_ = nullptr;
   FaultPanel* faults_ = nullptr;
   StatusLine* status_ = nullptr;
 };

@@ -34,6 +34,7 @@ bool Session::open(ReadJob read) {
   faults_ = read.job ? std::vector<Fault>{} : read.job.faults();
   if (read.job) {
     const bool same = isOpen() && read.file.path() == file_.path();
+    if (!same) lookedAt_ = false;
     file_ = std::move(read.file);
     take(History(read.job.value()), std::move(read.plan), same);
   }
@@ -43,8 +44,11 @@ bool Session::open(ReadJob read) {
 
 bool Session::reload() { return isOpen() && open(QString(path())); }
 
-void Session::begin(const Job& job) {
-  file_ = JobOnDisk();
+void Session::begin(const Job& job) { openKept(job, {}, {}); }
+
+void Session::openKept(const Job& job, const QString& path, const QByteArray& digest) {
+  file_ = JobOnDisk(path, digest);
+  lookedAt_ = false;
   faults_.clear();
   take(History::unsaved(job), std::make_shared<const Plan>(ribwright::plan(job)), false);
   emit faultsChanged();
@@ -89,6 +93,7 @@ void Session::show(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> p
   const std::string letter = sameFile && wall_ >= 0 ? chosenWall().letter : std::string();
   if (!sameFile) chosen_.reset(), chosenParts_.clear(), wanted_.clear();
   batchChanges_ = sameFile ? ribwright::batchChanges(previous, *plan) : BatchChanges{};
+  orderChanges_ = sameFile ? ribwright::orderChanges(previous, *plan) : OrderChanges{};
   opened_->job = std::move(job);
   opened_->plan = std::move(plan);
   findingParts_.clear();
@@ -176,8 +181,15 @@ void Session::dropPreview() {
   previewFrom_ = 0;
 }
 
+void Session::setLookedAt(bool lookedAt) {
+  if (lookedAt == lookedAt_) return;
+  lookedAt_ = lookedAt;
+  emit historyChanged();
+}
+
 Session::Saved Session::save() {
   if (path().isEmpty()) return Saved::Unnamed;
+  if (lookedAt_) return Saved::LookedAt;
   const bool nothingNew = isOpen() && opened_->history.isSaved() && !file_.isGone();
   if (file_.isChanged()) return Saved::ChangedOnDisk;
   return nothingNew ? Saved::Yes : write(file_.path());
@@ -189,6 +201,7 @@ Session::Saved Session::write(const QString& path) {
   if (!isOpen()) return Saved::Faulty;
   saveFaults_ = file_.write(newest(), QString(path));
   if (!saveFaults_.empty()) return Saved::Faulty;
+  lookedAt_ = false;  // saved into a file of its own
   opened_->history.markSaved();
   emit historyChanged();
   return Saved::Yes;

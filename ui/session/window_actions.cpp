@@ -72,6 +72,7 @@ QActionGroup* textChoices(QMenu* menu) {
 }
 
 void makeJobMenu(WindowActions& actions, QMenu* menu) {
+  actions.newJob = add(menu, Texts::tr("&New…"), "newJob", QKeySequence(Qt::CTRL | Qt::Key_N));
   actions.open = add(menu, Texts::tr("&Open…"), "open", QKeySequence::Open);
   actions.recent = menu->addMenu(Texts::tr("Open &recent"));
   actions.recent->setObjectName(QStringLiteral("recent"));
@@ -131,6 +132,7 @@ WindowActions makeActions(QMainWindow& window) {
   QMenu* edit = window.menuBar()->addMenu(Texts::tr("&Edit"));
   actions.undo = add(edit, Texts::tr("&Undo"), "undo", QKeySequence::Undo);
   actions.redo = add(edit, Texts::tr("&Redo"), "redo", QKeySequence::Redo);
+  actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));

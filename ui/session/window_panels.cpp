@@ -9,6 +9,7 @@
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
 #include "ui/panels/particulars_panel.h"
+#include "ui/panels/start_panel.h"
 #include "ui/panels/stated_panel.h"
 #include "ui/panels/survey_panel.h"
 
@@ -41,10 +42,11 @@ void makeTables(WindowPanels& panels, Session& session, QWidget* parent) {
   panels.bands = stated(StatedList::Bands, "bandsTable");
   panels.survey = new SurveyPanel(session, panels.tables);
   panels.batches = new BatchPanel(session, panels.tables);
+  panels.starts = new StartPanel(session, panels.tables);
   for (QWidget* each : {static_cast<QWidget*>(panels.sheets), static_cast<QWidget*>(panels.openings),
                         static_cast<QWidget*>(panels.penetrations), static_cast<QWidget*>(panels.girts),
                         static_cast<QWidget*>(panels.bands), static_cast<QWidget*>(panels.survey),
-                        static_cast<QWidget*>(panels.batches)})
+                        static_cast<QWidget*>(panels.batches), static_cast<QWidget*>(panels.starts)})
     panels.tables->addTab(each, {});
 }
 
@@ -88,6 +90,7 @@ void WindowPanels::showWall() const {
   tables->setTabText(4, Texts::tr("&Bands: %1").arg(bands->count()));
   tables->setTabText(5, Texts::tr("S&urvey: %1").arg(survey->measured()));
   tables->setTabText(6, Texts::tr("&Drill batches: %1/%2").arg(batches->cleared()).arg(batches->count()));
+  tables->setTabText(7, Texts::tr("Starts co&mpared"));
 }
 
 void WindowPanels::showTableOf(const Part& part) const {

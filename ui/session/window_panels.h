@@ -15,6 +15,7 @@ class BatchPanel;
 class FindingPanel;
 class ParticularsPanel;
 class PartTable;
+class StartPanel;
 class StatedPanel;
 class SurveyPanel;
 
@@ -24,6 +25,7 @@ struct WindowPanels {
   StatedPanel *openings = nullptr, *penetrations = nullptr, *girts = nullptr, *bands = nullptr;
   SurveyPanel* survey = nullptr;
   BatchPanel* batches = nullptr;
+  StartPanel* starts = nullptr;
   ParticularsPanel* particulars = nullptr;
   FindingPanel* findings = nullptr;
 
