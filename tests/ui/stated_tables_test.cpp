@@ -37,6 +37,7 @@ class StatedTablesTest : public QObject {
   void severalRowsAreChosenBothWays();
   void drawnColumnsAreRemembered();
   void girtsBandsAndPenetrationsAreTypedToo();
+  void sheetsThatAnEditChangedAreMarked();
   void everyTableHasItsNames();
 
  private:
@@ -372,6 +373,21 @@ void StatedTablesTest::girtsBandsAndPenetrationsAreTypedToo() {
   typeInto(holes, last, "Centre height", "6'");
   typeInto(holes, last, "Width", "8");
   QVERIFY(int(session().chosenWall().penetrations.size()) == last + 1);
+}
+
+void StatedTablesTest::sheetsThatAnEditChangedAreMarked() {
+  auto* sheets = window_->find<QTableView>("sheets");
+  const auto marked = [&] {
+    QStringList marks;
+    for (int row = 0; row < sheets->model()->rowCount(); ++row) {
+      if (shown(sheets, row, "By the last edit").startsWith("●")) marks << shown(sheets, row, "Mark");
+    }
+    return marks;
+  };
+  QVERIFY(marked().isEmpty());
+  typeInto(table(), 0, "Height", "6' 1\"");
+  QVERIFY(!marked().isEmpty());
+  QVERIFY(marked().size() < sheets->model()->rowCount());
 }
 
 void StatedTablesTest::everyTableHasItsNames() {

@@ -85,7 +85,7 @@ QWidget* FindingPanel::makeWords() {
   words_->setAccessibleName(tr("The chosen finding in full"));
   words_->setReadOnly(true);
   words_->setTabChangesFocus(true);
-  words_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+  words_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
   told_->setObjectName(QStringLiteral("findingTold"));
   told_->setWordWrap(true);
   told_->hide();

@@ -1,4 +1,4 @@
-// A button that does one thing about a finding: its words are cut where there is no room, the whole is in its tool tip.
+// A button that does one thing about a finding, its words in as many lines as they take.
 #pragma once
 
 #include <QPushButton>
@@ -11,20 +11,24 @@ class RemedyButton : public QPushButton {
  public:
   RemedyButton(const QString& words, QWidget* parent = nullptr);
 
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
+  bool hasHeightForWidth() const override { return true; }
+  int heightForWidth(int width) const override;
+
  signals:
   // The pointer or the keyboard came to it, or left it.
   void pointedAt(bool here);
 
  protected:
-  void changeEvent(QEvent* event) override;
   void enterEvent(QEnterEvent* event) override;
   void leaveEvent(QEvent* event) override;
   void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
 
  private:
-  void cut();
+  int margin() const;
 
   QString words_;
 };
