@@ -45,6 +45,14 @@ using ChoiceWords = std::span<const std::string_view>;  // of an enum, in its or
 struct Key {
   std::string_view name, says;
   bool required = false;  // always written; its absence is a fault
+  bool optional = false;  // may be absent, which is no value of its own; `usual` then says that it is
+};
+
+// What becomes of a list before its items are gone through: an item comes to stand at `at`, goes from there, or moves
+// from there to `to`.
+struct ListChange {
+  enum class Does { Nothing, Adds, Removes, Moves } does = Does::Nothing;
+  std::size_t at = 0, to = 0;
 };
 
 class Form {
@@ -71,6 +79,10 @@ class Form {
   virtual void value(Angle& angle, const AngleRange& range) = 0;
   virtual void value(Slope& slope) = 0;
   virtual void choice(int& index, ChoiceWords words) = 0;
+
+  // Of a form that edits what it goes through. True: the member at hand becomes what it is when nothing is stated.
+  virtual bool putsBack() const { return false; }
+  virtual ListChange listChange() const { return {}; }
 
   // Rules between members. `at` and `below` are paths from the object at hand ("girts[3].id").
   virtual void wrong(std::string_view at, std::string_view message);
@@ -132,19 +144,29 @@ class Fields {
   template <class M, class... Rule>
   void put(const Key& key, M& value, const M& usual, const Rule&... rule) {
     if (!form_.beginMember(key, value == usual)) return;
-    formValue(form_, value, usual, rule...);
+    if (form_.putsBack()) {
+      value = usual;
+    } else {
+      formValue(form_, value, usual, rule...);
+    }
     form_.endMember();
   }
   template <class M, class... Rule>
   void put(const Key& key, std::optional<M>& value, const std::optional<M>& usual, const Rule&... rule) {
-    if (!form_.beginMember(key, value == usual)) return;
-    if (!value) value.emplace();
-    formValue(form_, *value, M{}, rule...);
+    const Key optional{key.name, key.says, key.required, true};
+    if (!form_.beginMember(optional, value == usual)) return;
+    if (form_.putsBack()) {
+      value = usual;
+    } else {
+      if (!value) value.emplace();
+      formValue(form_, *value, M{}, rule...);
+    }
     form_.endMember();
   }
   template <class M, class... Rule>
   void put(const Key& key, std::vector<M>& values, const std::vector<M>& usual, const Rule&... rule) {
     if (!form_.beginMember(key, values == usual)) return;
+    if (form_.putsBack()) values = usual;
     putList(values, ItemCount{key.required ? std::size_t{1} : std::size_t{0}}, rule...);
     form_.endMember();
   }
@@ -203,12 +225,24 @@ class Fields {
   template <class M, class... Rule>
   void putList(std::vector<M>& values, ItemCount count, const Rule&... rule) {
     values.resize(form_.beginList(values.size(), count));
+    change(values, form_.listChange());
     for (std::size_t i = 0; i < values.size(); ++i) {
       form_.beginItem(i);
       formValue(form_, values[i], M{}, rule...);
       form_.endItem();
     }
     form_.endList();
+  }
+
+  template <class M>
+  static void change(std::vector<M>& values, const ListChange& list) {
+    using Does = ListChange::Does;
+    const auto place = [&](std::size_t i) { return values.begin() + static_cast<std::ptrdiff_t>(i); };
+    if (list.does == Does::Adds) values.insert(place(list.at), M{});
+    if (list.does == Does::Removes) values.erase(place(list.at));
+    if (list.does == Does::Moves && list.at < list.to)
+      std::rotate(place(list.at), place(list.at + 1), place(list.to + 1));
+    if (list.does == Does::Moves && list.at > list.to) std::rotate(place(list.to), place(list.at), place(list.at + 1));
   }
 
   bool soundItem(std::string_view list, std::size_t i, std::string_view key) const {

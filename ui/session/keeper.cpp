@@ -38,9 +38,7 @@ void Keeper::follow() {
 }
 
 // A drag shows a preview, or has not yet shown one but holds the button.
-bool Keeper::isHandBusy() const {
-  return session_.isPreview() || QGuiApplication::mouseButtons() != Qt::NoButton;
-}
+bool Keeper::isHandBusy() const { return session_.isPreview() || QGuiApplication::mouseButtons() != Qt::NoButton; }
 
 void Keeper::keepNow() {
   const History* history = session_.history();

@@ -6,8 +6,8 @@ namespace ribwright {
 
 KeepingManner customaryKeeping() {
   KeepingManner manner;
-  manner.folder = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
-                  QStringLiteral("/ribwright/kept");
+  manner.folder =
+      QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/ribwright/kept");
   return manner;
 }
 

@@ -11,8 +11,8 @@ class QMenu;
 namespace ribwright {
 
 struct WindowActions {
-  QAction *newJob, *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *readOpenings, *writeOpenings, *savePacket,
-      *stopPacket, *print, *quit;
+  QAction *newJob, *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *readOpenings, *writeOpenings,
+      *savePacket, *stopPacket, *print, *quit;
   QAction *undo, *redo;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
   QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack;

@@ -36,6 +36,7 @@ std::multiset<std::string> valuesIn(const std::string& text) {
 // Nothing in them but values and signs, or one word in both languages.
 const std::set<std::string> alike = {"order.less",
                                      "order.more",
+                                     "edit.flag.no",
                                      "paper.job.date",
                                      "paper.maker",
                                      "paper.row",
