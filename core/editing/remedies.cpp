@@ -1,7 +1,8 @@
 #include "core/editing/remedies.h"
 
 #include <algorithm>
-#include <set>
+#include <map>
+#include <optional>
 
 #include "core/editing/held_edit.h"
 #include "core/editing/remedy_ways.h"
@@ -25,23 +26,32 @@ std::optional<Kind> heldBy(const Finding& finding, std::string_view name) {
   return kept ? std::optional(*kept) : std::nullopt;
 }
 
-std::set<std::string> stopsOf(const Plan& plan) {
-  std::set<std::string> keys;
-  for (const Finding& finding : plan.findings) {
-    if (finding.grade == Grade::Stop) keys.insert(finding.key());
-  }
-  return keys;
+using GradeByKey = std::map<std::string, Grade>;
+
+GradeByKey gradesOf(const Plan& plan) {
+  GradeByKey grades;
+  for (const Finding& finding : plan.findings) grades.emplace(finding.key(), finding.grade);
+  return grades;
 }
 
-bool mends(const SoughtFor& sought, const OfferedRemedy& remedy) {
+int countMissing(const GradeByKey& those, const GradeByKey& from) {
+  return static_cast<int>(
+      std::count_if(those.begin(), those.end(), [&](const auto& each) { return !from.contains(each.first); }));
+}
+
+// Absent: the finding stays, or a stop would come.
+std::optional<OfferedRemedy> tried(const SoughtFor& sought, const GradeByKey& before, OfferedRemedy remedy) {
   const Outcome<Job> made = remedy.edit(sought.job);
-  if (!made || made.value() == sought.job) return false;
-  const Plan next = plan(made.value(), sought.plan);
-  const std::string key = sought.finding.key();
-  const std::set<std::string> stops = stopsOf(sought.plan);
-  return std::none_of(next.findings.begin(), next.findings.end(), [&](const Finding& found) {
-    return found.key() == key || (found.grade == Grade::Stop && !stops.contains(found.key()));
-  });
+  if (!made || made.value() == sought.job) return std::nullopt;
+  const GradeByKey after = gradesOf(plan(made.value(), sought.plan));
+  const auto stops = [&](const auto& each) {
+    const auto was = before.find(each.first);
+    return each.second == Grade::Stop && (was == before.end() || was->second != Grade::Stop);
+  };
+  if (after.contains(sought.finding.key()) || std::any_of(after.begin(), after.end(), stops)) return std::nullopt;
+  remedy.othersGone = countMissing(before, after) - 1;
+  remedy.othersCome = countMissing(after, before);
+  return remedy;
 }
 
 std::optional<std::size_t> wallOf(const Job& job, const Plan& plan, const Finding& finding) {
@@ -75,11 +85,12 @@ std::vector<OfferedRemedy> remediesFor(const Job& job, const Plan& plan, const F
   RemedyWays ways;
   for (const auto add : {addStartWays, addOpeningWays, addSupportWays, addStatementWays, addPatternWays})
     add(sought, ways);
+  const GradeByKey before = gradesOf(plan);
   std::vector<OfferedRemedy> offered;
   for (const RemedyWay& way : ways) {
-    const auto mending =
-        std::find_if(way.begin(), way.end(), [&](const OfferedRemedy& remedy) { return mends(sought, remedy); });
-    if (mending != way.end()) offered.push_back(*mending);
+    std::optional<OfferedRemedy> mending;
+    for (std::size_t i = 0; i < way.size() && !mending; ++i) mending = tried(sought, before, way[i]);
+    if (mending) offered.push_back(std::move(*mending));
   }
   return offered;
 }

@@ -19,6 +19,8 @@ struct OfferedRemedy {
   Phrase name;  // "Start with equal rips": also of the edit
   // Made on demand, from this job or a newer one.
   std::function<Outcome<Job>(const Job&)> edit;
+  // What it does beside: how many other findings go with it, and how many come.
+  int othersGone = 0, othersCome = 0;
 };
 
 // The first is nearest to what is stated. `finding`: one of the plan's. Empty: there is none.

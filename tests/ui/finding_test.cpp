@@ -136,7 +136,7 @@ void FindingTest::aRemedyIsShownWhilePointedAtAndDoneWhenPressed() {
   QTRY_VERIFY(remedy(1));
   const Job before = session().job();
   QPushButton* flush = remedy(1);
-  QVERIFY(flush->accessibleName() == "Start flush");
+  QVERIFY(flush->accessibleName().startsWith("Start flush"));
   QEnterEvent enter({1, 1}, {1, 1}, {1, 1});
   QCoreApplication::sendEvent(flush, &enter);
   QTRY_VERIFY(session().isPreview());

@@ -48,6 +48,14 @@ void RemedyBar::seek() {
   setVisible(number > 0 || confirms);
 }
 
+// Other findings that go with it or come with it.
+QString RemedyBar::whatElse(const OfferedRemedy& remedy) {
+  QStringList words;
+  if (remedy.othersGone > 0) words << tr("other findings that go: %1").arg(remedy.othersGone);
+  if (remedy.othersCome > 0) words << tr("that come: %1").arg(remedy.othersCome);
+  return words.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(words.join(QStringLiteral(", ")));
+}
+
 RemedyButton* RemedyBar::addButton(const QString& words, int number) {
   auto* button = new RemedyButton(words, this);
   button->setObjectName(QStringLiteral("remedy%1").arg(number));
@@ -57,7 +65,7 @@ RemedyButton* RemedyBar::addButton(const QString& words, int number) {
 
 void RemedyBar::addRemedy(const OfferedRemedy& remedy, int number) {
   const std::string name = session_.words().say(remedy.name, session_.style());
-  RemedyButton* button = addButton(QString::fromStdString(name), number);
+  RemedyButton* button = addButton(QString::fromStdString(name) + whatElse(remedy), number);
   connect(button, &RemedyButton::pointedAt, this, [this, remedy](bool here) {
     if (!here && previews_) session_.endPreview();
     previews_ = here;

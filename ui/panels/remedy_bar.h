@@ -30,6 +30,7 @@ class RemedyBar : public QWidget {
  private:
   void seek();
   void clear();
+  static QString whatElse(const OfferedRemedy& remedy);
   RemedyButton* addButton(const QString& words, int number);
   void addRemedy(const OfferedRemedy& remedy, int number);
   void addConfirmation(const std::string& pattern);

@@ -125,7 +125,7 @@ void StatedTable::paste() {
   const QStringList faults = !outside.isEmpty() ? QStringList{outside} : model_->enterAll(entries);
   if (faults.isEmpty()) return;
   QString words = QStringList(faults.mid(0, mostTold)).join(QStringLiteral("; "));
-  if (faults.size() > mostTold) words += tr("; and %n more", nullptr, int(faults.size()) - mostTold);
+  if (faults.size() > mostTold) words += tr("; and %1 more").arg(faults.size() - mostTold);
   emit told(tr("Nothing was pasted: %1").arg(words), true);
 }
 

@@ -233,6 +233,10 @@ std::set<std::string> keysOf(const Plan& plan, bool stopsAlone) {
   return keys;
 }
 
+int missing(const std::set<std::string>& those, const std::set<std::string>& from) {
+  return int(std::count_if(those.begin(), those.end(), [&](const std::string& key) { return !from.contains(key); }));
+}
+
 }  // namespace
 
 TEST_CASE("what is offered mends its finding and stops nothing, and the job can be saved with it") {
@@ -254,6 +258,9 @@ TEST_CASE("what is offered mends its finding and stops nothing, and the job can 
         REQUIRE(edited);
         for (const Fault& fault : faultsOf(edited.value())) FAIL_CHECK(oneLine(fault));
         const Plan after = plan(edited.value());
+        const auto was = keysOf(before, false), is = keysOf(after, false);
+        CHECK(offered.othersGone == missing(was, is) - 1);
+        CHECK(offered.othersCome == missing(is, was));
         CHECK(!keysOf(after, false).contains(finding.key()));
         for (const std::string& stop : keysOf(after, true)) CHECK(keysOf(before, true).contains(stop));
       }
