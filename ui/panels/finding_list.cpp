@@ -83,7 +83,9 @@ void FindingList::fit() {
   header_->setFitting(true);
   for (int column = 0; column + 1 < columnCount(); ++column) {
     resizeColumnToContents(column);
-    if (const int drawn = header_->drawnWidth(column); drawn > 0) setColumnWidth(column, drawn);
+    // Room for lines that are set in bold later.
+    const int drawn = header_->drawnWidth(column);
+    setColumnWidth(column, drawn > 0 ? drawn : columnWidth(column) + 2 * fontMetrics().averageCharWidth());
   }
   header_->setFitting(false);
 }

@@ -22,6 +22,7 @@ namespace ribwright {
 namespace {
 
 constexpr int wordLines = 6;
+constexpr int fewestLetters = 32;  // across
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
@@ -106,6 +107,7 @@ QWidget* FindingPanel::makeWords() {
 }
 
 void FindingPanel::fit() {
+  setMinimumWidth(fewestLetters * fontMetrics().averageCharWidth());
   words_->setMinimumHeight(wordLines * fontMetrics().lineSpacing());
   list_->setMinimumHeight(4 * fontMetrics().lineSpacing());
   list_->fit();
