@@ -244,10 +244,7 @@ bool StatedModel::enterDraft(int column, const QString& typed) {
     unread_[placeOf(row, cell->first)] = {cell->second, text(fault.message)};
     read = read && cell->first != column;
   }
-  if (wrong.empty()) {
-    draft_.clear();
-    emit added();
-  }
+  if (wrong.empty()) draft_.clear();
   emit dataChanged(index(rowCount() - 1, 0), index(rowCount() - 1, columnCount() - 1));
   return read;
 }

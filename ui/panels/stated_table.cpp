@@ -54,6 +54,8 @@ void StatedTable::enterTyped(QWidget* editor, int step) {
     return tellRefused();  // it stays open with what was typed
   }
   if (!editor->isHidden()) closeEditor(editor, QAbstractItemDelegate::NoHint);  // it goes with rows that come anew
+  // One was put in: the next can be typed at once.
+  if (model_->rowCount() > rows) return setCurrentIndex(model_->index(model_->rowCount() - 1, 0));
   if (here.isValid() && model_->rowCount() == rows) goOn(step);
 }
 
