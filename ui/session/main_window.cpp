@@ -8,6 +8,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
+#include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
@@ -19,6 +20,7 @@
 #include <QVBoxLayout>
 
 #include "ui/panels/fault_panel.h"
+#include "ui/panels/help_pages.h"
 #include "ui/panels/new_job_dialog.h"
 #include "ui/panels/packet_bar.h"
 #include "ui/panels/perimeter_strip.h"
@@ -44,6 +46,14 @@ constexpr int shortWhile = 5000;  // ms
 // Of the window when it is first seen, in letters across and lines down; no larger than the screen.
 constexpr int customaryLetters = 184, customaryLines = 54;
 constexpr int leastViewLines = 14;
+
+std::vector<QAction*> menuActions(const QMainWindow& window) {
+  std::vector<QAction*> all;
+  for (QMenu* menu : window.menuBar()->findChildren<QMenu*>()) {
+    for (QAction* action : menu->actions()) all.push_back(action);
+  }
+  return all;
+}
 
 QSize customarySize(const QWidget& window) {
   const QFontMetrics metrics = window.fontMetrics();
@@ -195,6 +205,8 @@ void MainWindow::connectActions() {
   on(actions_.panelsAsShipped, [this] { placeDocks(*this, docks_); });
   on(actions_.nextPanel, [this] { goToPanel(1); });
   on(actions_.previousPanel, [this] { goToPanel(-1); });
+  on(actions_.quickStart, [this] { showHelp(this, "quickStartPage", tr("Quick start"), quickStartText()); });
+  on(actions_.keys, [this] { showHelp(this, "keysPage", tr("Keys"), keysText(menuActions(*this))); });
   on(actions_.stepBack, [this] { stepBack(); });
   connect(actions_.recent, &QMenu::aboutToShow, this,
           [this] { fillRecentMenu(*actions_.recent, [this](const QString& path) { openJob(path); }); });

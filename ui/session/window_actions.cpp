@@ -134,6 +134,9 @@ WindowActions makeActions(QMainWindow& window) {
   actions.redo = add(edit, Texts::tr("&Redo"), "redo", QKeySequence::Redo);
   actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
+  QMenu* help = window.menuBar()->addMenu(Texts::tr("&Help"));
+  actions.quickStart = add(help, Texts::tr("&Quick start"), "quickStart", QKeySequence(Qt::Key_F1));
+  actions.keys = add(help, Texts::tr("&Keys"), "keys", QKeySequence(Qt::CTRL | Qt::Key_F1));
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));
   bar->setMovable(false);

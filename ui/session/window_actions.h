@@ -15,7 +15,7 @@ struct WindowActions {
       *savePacket, *stopPacket, *print, *quit;
   QAction *undo, *redo;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
-  QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack;
+  QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack, *quickStart, *keys;
   QMenu *recent, *wall, *panels;
   QActionGroup *papers, *appearances, *textSizes;  // their data: PaperSize, Appearance, percent, as int
 

@@ -258,6 +258,15 @@ bool BoardTools::keyPressed(const QKeyEvent& event) {
   if (event.key() == Qt::Key_Escape) return stepBack();
   if (!session_.isOpen() || session_.wall() < 0) return false;
   if (nudge(event)) return true;
+  if (event.key() == Qt::Key_F10 && event.modifiers() == Qt::ShiftModifier) {
+    menuAsked(std::nullopt, board_->mapToGlobal(board_->rect().center()));
+    return true;
+  }
+  const int walls = (event.key() == Qt::Key_PageDown) - (event.key() == Qt::Key_PageUp);
+  if (walls != 0 && event.modifiers() == Qt::NoModifier) {
+    session_.chooseWall(session_.wall() + walls);
+    return true;
+  }
   if (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) return false;
   const QString text = event.text();
   const bool inHand = drag_ != nullptr || tool_ != ToolKind::Choose;

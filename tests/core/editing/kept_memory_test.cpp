@@ -8,6 +8,7 @@
 #include "core/editing/girt_edits.h"
 #include "core/editing/history.h"
 #include "core/editing/opening_edits.h"
+#include "core/editing/part_edits.h"
 #include "core/editing/survey_edits.h"
 #include "core/job/by_id.h"
 #include "tests/bench/large_building.h"
@@ -120,4 +121,12 @@ TEST_CASE("an opening that goes or comes leaves the others kept once") {
   REQUIRE(is.size() == was.size() - 1);
   for (std::size_t i = 0; i < is.size(); ++i) CHECK(is[i] == was[i < 7 ? i : i + 1]);
   CHECK(keep(job, &after).walls[0]->openings->front() == was.front());
+}
+
+TEST_CASE("between two openings that go the others are kept once all the same") {
+  const Job job = measuredBuilding();
+  const KeptJob before = keep(job, nullptr);
+  const Job less = partsRemoved(job, {{Part::Kind::Opening, "A", "7"}, {Part::Kind::Opening, "A", "40"}}).value();
+  const KeptJob after = keep(less, &before);
+  CHECK((*after.walls[0]->openings)[20] == (*before.walls[0]->openings)[21]);
 }

@@ -165,6 +165,9 @@ TEST_CASE("only a rectangular building has walls across") {
   job.building.outline[2].x += in(1);
   refused(mirroredToOpposite(job, A, {w1}));
   job = furnished();
+  job.building.outline[3].x += ft(10);
+  refused(mirroredToOpposite(job, A, {w1}));
+  job = furnished();
   job.walls.erase(job.walls.begin() + C);
   refused(mirroredToOpposite(job, A, {w1}));
   job = furnished();
