@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <charconv>
 
-#include "core/editing/reading_text.h"
 #include "core/job/job_file_joined.h"
 #include "core/job/job_file_text.h"
 

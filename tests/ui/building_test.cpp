@@ -82,24 +82,6 @@ class BuildingTest : public QObject {
     QCOMPARE(displaced(window_->session().newest()).size(), std::size_t(2));
   }
 
-  void aFindingThatOneEditPutsRightHasAButton() {
-    Session& session = window_->session();
-    session.apply("shorter", buildingResized(session.newest(), {Length::feet(50), Length::feet(40)}).value());
-    auto* list = window_->find<QTreeWidget>("findings");
-    auto* remedy = window_->find<QPushButton>("findingRemedy");
-    QVERIFY(remedy->isHidden());
-    const auto row = [&](const std::string& id) {
-      const auto& all = session.plan().findings;
-      return int(std::find_if(all.begin(), all.end(), [&](const Finding& one) { return one.id == id; }) - all.begin());
-    };
-    list->setCurrentItem(list->topLevelItem(row("opening-off-wall")));
-    QVERIFY(!remedy->isHidden());
-    QCOMPARE(remedy->text(), QStringLiteral("Put W1 where it fits"));
-    remedy->click();
-    QCOMPARE(session.history()->undoName(), std::string("Put W1 where it fits"));
-    QCOMPARE(displaced(session.newest()).size(), std::size_t(1));
-  }
-
   void theMenuOpensIt() {
     QTimer::singleShot(0, this, [] {
       auto* dialog = qobject_cast<BuildingDialog*>(QApplication::activeModalWidget());

@@ -37,6 +37,7 @@ class StatedTablesTest : public QObject {
   void severalRowsAreChosenBothWays();
   void drawnColumnsAreRemembered();
   void girtsBandsAndPenetrationsAreTypedToo();
+  void sheetsThatAnEditChangedAreMarked();
   void everyTableHasItsNames();
 
  private:
@@ -153,6 +154,18 @@ void StatedTablesTest::aChoiceIsMadeFromItsList() {
   QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
   typeInto(of, 0, "From", "Right Corner");
   QVERIFY(openings()[0].place.from == Anchor::From::RightCorner);
+  // A letter begins the cell and finds the first that begins with it.
+  goTo(of, 0, "From");
+  QTest::keyClick(of, 'l');
+  list = qobject_cast<QComboBox*>(editor(of));
+  QVERIFY(list);
+  QCOMPARE(list->currentText(), QString("left corner"));
+  QTest::keyClick(list->lineEdit(), Qt::Key_Return);
+  session().settle();
+  QVERIFY(openings()[0].place.from == Anchor::From::LeftCorner);
+  QCOMPARE(of->currentIndex(), of->model()->index(0, column(of, "Distance")));
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  typeInto(of, 0, "From", "right corner");
   typeInto(of, 0, "From", "column 99");
   QVERIFY(openings()[0].place.from == Anchor::From::RightCorner);
   QVERIFY(words("openingsTableWords").contains("is none of"));
@@ -175,6 +188,7 @@ void StatedTablesTest::aNewRowStaysADraftUntilItIsWhole() {
   QVERIFY(openings().back().height == Length::feet(2));
   QVERIFY(steps() == before + 1);
   QCOMPARE(of->model()->rowCount(), last + 2);
+  QCOMPARE(of->currentIndex(), of->model()->index(last + 1, 0));  // where the next one is typed
   QCOMPARE(shown(of, last + 1, "Distance"), QString());
 }
 
@@ -372,6 +386,21 @@ void StatedTablesTest::girtsBandsAndPenetrationsAreTypedToo() {
   typeInto(holes, last, "Centre height", "6'");
   typeInto(holes, last, "Width", "8");
   QVERIFY(int(session().chosenWall().penetrations.size()) == last + 1);
+}
+
+void StatedTablesTest::sheetsThatAnEditChangedAreMarked() {
+  auto* sheets = window_->find<QTableView>("sheets");
+  const auto marked = [&] {
+    QStringList marks;
+    for (int row = 0; row < sheets->model()->rowCount(); ++row) {
+      if (shown(sheets, row, "By the last edit").startsWith("●")) marks << shown(sheets, row, "Mark");
+    }
+    return marks;
+  };
+  QVERIFY(marked().isEmpty());
+  typeInto(table(), 0, "Height", "6' 1\"");
+  QVERIFY(!marked().isEmpty());
+  QVERIFY(marked().size() < sheets->model()->rowCount());
 }
 
 void StatedTablesTest::everyTableHasItsNames() {

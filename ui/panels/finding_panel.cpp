@@ -1,22 +1,28 @@
 #include "ui/panels/finding_panel.h"
 
 #include <QEvent>
-#include <QHeaderView>
+#include <QHBoxLayout>
+#include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSplitter>
-#include <QTreeWidget>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
-#include "core/editing/mending_edits.h"
 #include "core/output/tables.h"
+#include "ui/panels/finding_list.h"
 #include "ui/panels/grade_text.h"
+#include "ui/panels/remedy_bar.h"
+#include "ui/panels/silence_bar.h"
+#include "ui/panels/silenced_list.h"
 
 namespace ribwright {
 
 namespace {
 
 constexpr int wordLines = 6;
+constexpr int fewestLetters = 32;  // across
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
@@ -25,47 +31,86 @@ QString text(const std::string& words) { return QString::fromStdString(words); }
 FindingPanel::FindingPanel(Session& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
-      list_(new QTreeWidget(this)),
+      list_(new FindingList({tr("Grade"), tr("Wall"), tr("Where"), tr("Why")}, this)),
+      silenced_(new SilencedList(session, this)),
       words_(new QPlainTextEdit(this)),
-      remedy_(new QPushButton(this)) {
+      remedies_(new RemedyBar(session, this)),
+      silence_(new SilenceBar(session, this)),
+      told_(new QLabel(this)) {
   list_->setObjectName(QStringLiteral("findings"));
   list_->setAccessibleName(tr("Findings"));
-  list_->setHeaderLabels({tr("Grade"), tr("Where"), tr("Why")});
-  list_->setRootIsDecorated(false);
-  list_->setUniformRowHeights(true);
-  list_->header()->setStretchLastSection(true);
-  words_->setObjectName(QStringLiteral("findingWords"));
-  words_->setAccessibleName(tr("The chosen finding in full"));
-  words_->setReadOnly(true);
-  words_->setTabChangesFocus(true);
-  words_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
   auto* parts = new QSplitter(Qt::Vertical, this);
   parts->setChildrenCollapsible(false);
-  parts->addWidget(list_);
-  parts->addWidget(words_);
+  parts->addWidget(makeLists());
+  parts->addWidget(makeWords());
   parts->setStretchFactor(0, 2);
   parts->setStretchFactor(1, 1);
-  parts->setSizes({200, 100});
+  parts->setSizes({200, 160});
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(parts);
-  remedy_->setObjectName(QStringLiteral("findingRemedy"));
-  remedy_->hide();
-  layout->addWidget(remedy_);
-  connect(remedy_, &QPushButton::clicked, this, &FindingPanel::carryOutRemedy);
   setFocusProxy(list_);
   fit();
   connect(list_, &QTreeWidget::currentItemChanged, this, &FindingPanel::chooseCurrent);
   connect(list_, &QTreeWidget::itemClicked, this, &FindingPanel::chooseCurrent);
+  connect(list_, &FindingList::filled, this, &FindingPanel::showPart);
+  connect(remedies_, &RemedyBar::failed, this, &FindingPanel::tell);
+  connect(silence_, &SilenceBar::failed, this, &FindingPanel::tell);
   connect(&session_, &Session::jobChanged, this, &FindingPanel::showJob);
   connect(&session_, &Session::chosenChanged, this, &FindingPanel::showPart);
   if (session_.isOpen()) showJob();
 }
 
+QWidget* FindingPanel::makeLists() {
+  auto* whole = new QWidget(this);
+  silencedButton_ = new QPushButton(whole);
+  silencedButton_->setObjectName(QStringLiteral("showSilenced"));
+  silencedButton_->setCheckable(true);
+  silencedButton_->setAutoDefault(false);
+  silencedButton_->setToolTip(tr("Show the findings that were put aside instead"));
+  lists_ = new QStackedWidget(whole);
+  lists_->addWidget(list_);
+  lists_->addWidget(silenced_);
+  auto* layout = new QVBoxLayout(whole);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(2);
+  layout->addWidget(silencedButton_, 0, Qt::AlignRight);
+  layout->addWidget(lists_, 1);
+  connect(silencedButton_, &QPushButton::toggled, this, &FindingPanel::showSilenced);
+  return whole;
+}
+
+// What is too long for its room is scrolled.
+QWidget* FindingPanel::makeWords() {
+  words_->setObjectName(QStringLiteral("findingWords"));
+  words_->setAccessibleName(tr("The chosen finding in full"));
+  words_->setReadOnly(true);
+  words_->setTabChangesFocus(true);
+  words_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+  told_->setObjectName(QStringLiteral("findingTold"));
+  told_->setWordWrap(true);
+  told_->hide();
+  auto* whole = new QWidget(this);
+  auto* layout = new QVBoxLayout(whole);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(4);
+  layout->addWidget(words_, 1);
+  layout->addWidget(remedies_);
+  layout->addWidget(silence_);
+  layout->addWidget(told_);
+  auto* scrolled = new QScrollArea(this);
+  scrolled->setFrameShape(QFrame::NoFrame);
+  scrolled->setFocusPolicy(Qt::NoFocus);
+  scrolled->setWidgetResizable(true);
+  scrolled->setWidget(whole);
+  return scrolled;
+}
+
 void FindingPanel::fit() {
+  setMinimumWidth(fewestLetters * fontMetrics().averageCharWidth());
   words_->setMinimumHeight(wordLines * fontMetrics().lineSpacing());
   list_->setMinimumHeight(4 * fontMetrics().lineSpacing());
-  for (int column : {0, 1}) list_->resizeColumnToContents(column);
+  list_->fit();
 }
 
 void FindingPanel::changeEvent(QEvent* event) {
@@ -74,31 +119,61 @@ void FindingPanel::changeEvent(QEvent* event) {
 }
 
 void FindingPanel::showJob() {
-  following_ = true;
-  list_->clear();
+  std::vector<FindingList::Line> lines;
   for (const Finding& finding : session_.plan().findings) {
     const FindingText words = findingText(finding, session_.style(), session_.words());
-    auto* item = new QTreeWidgetItem(list_, {gradeText(finding.grade), text(words.where), text(words.why)});
-    item->setToolTip(1, text(words.where));
-    item->setToolTip(2, text(words.why));
+    lines.push_back({{gradeText(finding.grade), text(finding.wall), text(words.where), text(words.why)},
+                     static_cast<int>(finding.grade)});
   }
-  fit();
+  following_ = true;
+  list_->setCurrentItem(nullptr);
+  list_->setLines(std::move(lines));
   following_ = false;
+  silencedButton_->setText(tr("Put aside: %1").arg(session_.job().silenced.size()));
+  silencedButton_->setVisible(!session_.job().silenced.empty());
+  if (session_.job().silenced.empty()) silencedButton_->setChecked(false);
+  if (silencedButton_->isChecked()) silenced_->refill();
+  tell({});
+  showPart();
   sayCurrent();
 }
 
+void FindingPanel::showSilenced(bool shown) {
+  if (shown) silenced_->refill();
+  lists_->setCurrentIndex(shown ? 1 : 0);
+  setFocusProxy(shown ? static_cast<QWidget*>(silenced_) : list_);
+}
+
+const Finding* FindingPanel::current() const {
+  const int line = list_->at(list_->currentItem());
+  const bool there = session_.isOpen() && line >= 0 && std::size_t(line) < session_.plan().findings.size();
+  return there ? &session_.plan().findings[std::size_t(line)] : nullptr;
+}
+
+// The parts of all lines that are chosen, the current one's last.
 void FindingPanel::chooseCurrent() {
   if (following_) return;
   sayCurrent();
-  const int row = list_->indexOfTopLevelItem(list_->currentItem());
-  if (row < 0) return;
-  const auto index = static_cast<std::size_t>(row);
-  const std::string wall = session_.plan().findings[index].wall;
-  const std::optional<Part> part = session_.findingParts()[index];
+  const Finding* finding = current();
+  if (!finding) return;
+  const int line = list_->at(list_->currentItem());
+  const auto& parts = session_.findingParts();
+  const std::string wall = finding->wall;
+  const std::optional<Part> part = parts[std::size_t(line)];
+  std::vector<Part> chosen;
+  for (const int each : list_->chosenLines()) {
+    if (each != line && part && parts[std::size_t(each)]) chosen.push_back(*parts[std::size_t(each)]);
+  }
   following_ = true;
   if (!wall.empty()) session_.chooseWall(wall);
-  session_.choose(part);
+  if (chosen.empty() || !part) {
+    session_.choose(part);
+  } else {
+    chosen.push_back(*part);
+    session_.chooseParts(chosen);
+  }
   following_ = false;
+  showPart();
   if (part) emit pointedAt(*part);
 }
 
@@ -108,14 +183,17 @@ void FindingPanel::showPart() {
   const std::optional<Part>& chosen = session_.chosen();
   QTreeWidgetItem* first = nullptr;
   bool currentIsOne = false;
-  for (int row = 0; row < list_->topLevelItemCount() && row < static_cast<int>(parts.size()); ++row) {
+  for (int row = 0; row < list_->topLevelItemCount(); ++row) {
     QTreeWidgetItem* item = list_->topLevelItem(row);
-    const bool ofPart = chosen && parts[static_cast<std::size_t>(row)] == chosen;
+    const int line = list_->at(item);
+    if (line < 0 || line >= static_cast<int>(parts.size())) continue;
+    const auto& part = parts[static_cast<std::size_t>(line)];
+    const bool ofPart = chosen && part == chosen;
     QFont font = list_->font();
     font.setBold(ofPart);
-    for (int column = 0; column < 3; ++column) item->setFont(column, font);
+    for (int column = 0; column < list_->columnCount(); ++column) item->setFont(column, font);
     if (ofPart && !first) first = item;
-    currentIsOne = currentIsOne || (item == list_->currentItem() && parts[static_cast<std::size_t>(row)] == chosen);
+    currentIsOne = currentIsOne || (item == list_->currentItem() && part == chosen);
   }
   if (following_ || currentIsOne) return;
   following_ = true;
@@ -126,38 +204,24 @@ void FindingPanel::showPart() {
   sayCurrent();
 }
 
-const Finding* FindingPanel::current() const {
-  const int row = list_->indexOfTopLevelItem(list_->currentItem());
-  const bool there = session_.isOpen() && row >= 0 && row < static_cast<int>(session_.plan().findings.size());
-  return there ? &session_.plan().findings[static_cast<std::size_t>(row)] : nullptr;
-}
-
-// What one click puts right has a button that says so.
-void FindingPanel::offerRemedy() {
-  const Finding* finding = current();
-  const auto remedy = finding ? mendingOf(session_.newest(), *finding) : std::nullopt;
-  remedy_->setVisible(remedy.has_value());
-  if (remedy) remedy_->setText(text(session_.words().say(remedy->name, session_.style())));
-}
-
-void FindingPanel::carryOutRemedy() {
-  const Finding* finding = current();
-  const auto remedy = finding ? mendingOf(session_.newest(), *finding) : std::nullopt;
-  if (remedy) session_.edit(session_.words().say(remedy->name, session_.style()), remedy->edit);
+void FindingPanel::tell(const QString& words) {
+  told_->setText(words.isEmpty() ? QString() : gradeSign(Grade::Look) + QLatin1Char(' ') + words);
+  told_->setVisible(!words.isEmpty());
 }
 
 void FindingPanel::sayCurrent() {
-  offerRemedy();
-  const int row = list_->indexOfTopLevelItem(list_->currentItem());
-  if (row < 0) {
+  const Finding* finding = current();
+  const auto chosen = finding ? std::optional(*finding) : std::nullopt;
+  remedies_->offerFor(chosen);
+  silence_->offerFor(chosen);
+  if (!finding) {
     const bool none = !session_.isOpen() || session_.plan().findings.empty();
     return words_->setPlainText(none ? tr("No findings.") : tr("Choose a finding to read what to do about it."));
   }
-  const Finding& finding = session_.plan().findings[static_cast<std::size_t>(row)];
-  const FindingText words = findingText(finding, session_.style(), session_.words());
+  const FindingText words = findingText(*finding, session_.style(), session_.words());
   QString shown =
       text(words.where) + QStringLiteral(": ") + text(words.why) + QLatin1Char('\n') + tr("Do: ") + text(words.remedy);
-  if (!finding.source.empty()) shown += QLatin1Char('\n') + tr("Source: ") + text(finding.source);
+  if (!finding->source.empty()) shown += QLatin1Char('\n') + tr("Source: ") + text(finding->source);
   words_->setPlainText(shown);
 }
 

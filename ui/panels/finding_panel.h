@@ -1,16 +1,23 @@
 // What would go wrong, wants a look or is good to know: a list, and what the chosen line says in full. A finding that
-// is chosen chooses its wall and the part it points at; the findings of the chosen part stand in bold.
+// is chosen chooses its wall and the part it points at; the findings of the chosen part stand in bold. Under its words
+// stand what can be done about it, and a line to put it aside.
 #pragma once
 
 #include <QWidget>
 
 #include "ui/session/session.h"
 
+class QLabel;
 class QPlainTextEdit;
 class QPushButton;
-class QTreeWidget;
+class QStackedWidget;
 
 namespace ribwright {
+
+class FindingList;
+class RemedyBar;
+class SilenceBar;
+class SilencedList;
 
 class FindingPanel : public QWidget {
   Q_OBJECT
@@ -26,19 +33,27 @@ class FindingPanel : public QWidget {
   void changeEvent(QEvent* event) override;
 
  private:
+  QWidget* makeLists();
+  QWidget* makeWords();
   void showJob();
   void showPart();
+  void showSilenced(bool shown);
   void chooseCurrent();
-  void sayCurrent();
+  // Of the current line; null: none.
   const Finding* current() const;
-  void offerRemedy();
-  void carryOutRemedy();
+  void sayCurrent();
+  void tell(const QString& words);
   void fit();
 
   Session& session_;
-  QTreeWidget* list_;
+  QPushButton* silencedButton_ = nullptr;
+  QStackedWidget* lists_ = nullptr;
+  FindingList* list_;
+  SilencedList* silenced_;
   QPlainTextEdit* words_;
-  QPushButton* remedy_;
+  RemedyBar* remedies_;
+  SilenceBar* silence_;
+  QLabel* told_;
   bool following_ = false;  // the list follows the session, not the other way round
 };
 

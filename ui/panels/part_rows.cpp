@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <set>
 
 #include "core/drawing/shown_length.h"
 
@@ -47,12 +48,17 @@ PartRows sheetRows(const Session& session) {
                  {Texts::tr("Width"), true},
                  {Texts::tr("Blank"), true},
                  {Texts::tr("Order code"), true},
-                 {Texts::tr("Girts behind")}};
+                 {Texts::tr("Girts behind")},
+                 {Texts::tr("By the last edit")}};
   if (!session.isOpen() || session.wall() < 0) return all;
   all.style = session.style();
   const auto& codes = session.plan().order.codes;
   const auto wall = static_cast<std::size_t>(session.wall());
   const auto& pieces = session.chosenPlan().layout.pieces;
+  std::set<std::string> changed;
+  for (const auto& [letter, mark] : session.orderChanges().changedSheets) {
+    if (letter == session.chosenWall().letter) changed.insert(mark);
+  }
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     const Piece& piece = pieces[i];
     const bool coded = wall < codes.size() && i < codes[wall].size();
@@ -60,7 +66,8 @@ PartRows sheetRows(const Session& session) {
         {Part{Part::Kind::Piece, session.chosenWall().letter, piece.mark},
          {text(piece.mark), kindText(piece), text(dimensionText(piece.right - piece.left, session.style())),
           text(cutText(piece.blankLength, session.style())), coded ? text(codes[wall][i]) : QString(),
-          girtsBehind(session, piece)}});
+          girtsBehind(session, piece),
+          changed.contains(piece.mark) ? QStringLiteral("● ") + Texts::tr("changed") : QString()}});
   }
   return all;
 }

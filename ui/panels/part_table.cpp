@@ -7,6 +7,7 @@
 #include <QMimeData>
 #include <algorithm>
 
+#include "ui/panels/cell_delegate.h"
 #include "ui/panels/sort_header.h"
 #include "ui/panels/table_copy.h"
 
@@ -22,6 +23,7 @@ PartTable::PartTable(Session& session, PartModel* model, QWidget* parent)
   model_->setParent(this);
   setHorizontalHeader(header_);
   setModel(model_);
+  setItemDelegate(new CellDelegate(this));
   setSelectionBehavior(QAbstractItemView::SelectRows);
   setSelectionMode(QAbstractItemView::ExtendedSelection);
   setTabKeyNavigation(false);

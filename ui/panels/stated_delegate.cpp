@@ -18,7 +18,7 @@ const char* const typedProperty = "ribwrightTyped";
 
 // The cell at hand has a frame, so that it is told from its row, which is chosen.
 void StatedDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
-  QStyledItemDelegate::paint(painter, option, index);
+  CellDelegate::paint(painter, option, index);
   const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
   if (!view || view->currentIndex() != index || !view->hasFocus()) return;
   painter->save();

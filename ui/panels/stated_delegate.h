@@ -1,15 +1,15 @@
 // How a cell of what is stated is typed into: a line of text, or a list to choose from.
 #pragma once
 
-#include <QStyledItemDelegate>
+#include "ui/panels/cell_delegate.h"
 
 namespace ribwright {
 
-class StatedDelegate : public QStyledItemDelegate {
+class StatedDelegate : public CellDelegate {
   Q_OBJECT
 
  public:
-  using QStyledItemDelegate::QStyledItemDelegate;
+  using CellDelegate::CellDelegate;
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
   QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override;

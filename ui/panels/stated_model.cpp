@@ -244,10 +244,7 @@ bool StatedModel::enterDraft(int column, const QString& typed) {
     unread_[placeOf(row, cell->first)] = {cell->second, text(fault.message)};
     read = read && cell->first != column;
   }
-  if (wrong.empty()) {
-    draft_.clear();
-    emit added();
-  }
+  if (wrong.empty()) draft_.clear();
   emit dataChanged(index(rowCount() - 1, 0), index(rowCount() - 1, columnCount() - 1));
   return read;
 }
@@ -268,7 +265,7 @@ QStringList StatedModel::enterAll(const std::vector<Entry>& entries) {
         {row, static_cast<std::size_t>(entry.column), statedWords(session_, choicesOf(entry.column), entry.text)});
   }
   QStringList all;
-  for (const CellFault& fault : apply(tr("Paste %n cell(s)", nullptr, int(cells.size())), cells)) {
+  for (const CellFault& fault : apply(tr("Paste cells: %1").arg(cells.size()), cells)) {
     const QString title = headerData(int(fault.column), Qt::Horizontal, Qt::DisplayRole).toString();
     all << tr("row %1, %2: %3").arg(rows[fault.row] + 1).arg(title, text(fault.message));
   }

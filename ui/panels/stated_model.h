@@ -53,10 +53,6 @@ class StatedModel : public PartModel {
   QVariant data(const QModelIndex& index, int role) const override;
   bool setData(const QModelIndex& index, const QVariant& value, int role) override;
 
- signals:
-  // A new one was put in; it is chosen as soon as it is planned.
-  void added();
-
  private:
   using Place = std::tuple<std::string, std::string, int>;  // wall, id or number of the row, column
   struct Unread {

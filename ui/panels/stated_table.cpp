@@ -54,6 +54,8 @@ void StatedTable::enterTyped(QWidget* editor, int step) {
     return tellRefused();  // it stays open with what was typed
   }
   if (!editor->isHidden()) closeEditor(editor, QAbstractItemDelegate::NoHint);  // it goes with rows that come anew
+  // One was put in: the next can be typed at once.
+  if (model_->rowCount() > rows) return setCurrentIndex(model_->index(model_->rowCount() - 1, 0));
   if (here.isValid() && model_->rowCount() == rows) goOn(step);
 }
 
@@ -125,7 +127,7 @@ void StatedTable::paste() {
   const QStringList faults = !outside.isEmpty() ? QStringList{outside} : model_->enterAll(entries);
   if (faults.isEmpty()) return;
   QString words = QStringList(faults.mid(0, mostTold)).join(QStringLiteral("; "));
-  if (faults.size() > mostTold) words += tr("; and %n more", nullptr, int(faults.size()) - mostTold);
+  if (faults.size() > mostTold) words += tr("; and %1 more").arg(faults.size() - mostTold);
   emit told(tr("Nothing was pasted: %1").arg(words), true);
 }
 

@@ -84,7 +84,7 @@ void makeJobMenu(WindowActions& actions, QMenu* menu) {
   actions.readSurvey = add(menu, Texts::tr("Read a s&urvey…"), "readSurvey");
   actions.readSurvey->setToolTip(Texts::tr("Take readings from a table, in place of those of the same girts"));
   actions.writeSurvey = add(menu, Texts::tr("&Write the survey…"), "writeSurvey");
-  actions.readOpenings = add(menu, Texts::tr("Read an openin&g schedule…"), "readOpenings");
+  actions.readOpenings = add(menu, Texts::tr("Read an opening sche&dule…"), "readOpenings");
   actions.readOpenings->setToolTip(Texts::tr("Change and add openings by a table; none is removed"));
   actions.writeOpenings = add(menu, Texts::tr("Write the openin&g schedule…"), "writeOpenings");
   menu->addSeparator();
