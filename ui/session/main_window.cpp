@@ -22,6 +22,7 @@
 #include "ui/panels/batch_panel.h"
 #include "ui/panels/fault_panel.h"
 #include "ui/panels/finding_panel.h"
+#include "ui/panels/job_dialog.h"
 #include "ui/panels/packet_bar.h"
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
@@ -182,8 +183,8 @@ void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
   on(actions_.open, [this] { askForJob(); });
   on(actions_.reload, [this] { openJob(session_.path()); });
-  on(actions_.save, [this] { survey_->finishTyping(), saving_.save(); });
-  on(actions_.saveAs, [this] { survey_->finishTyping(), saving_.saveAs(); });
+  on(actions_.save, [this] { finishTyping(), saving_.save(); });
+  on(actions_.saveAs, [this] { finishTyping(), saving_.saveAs(); });
   on(actions_.readSurvey, [this] { askForSurvey(); });
   on(actions_.writeSurvey, [this] { askAndWriteSurvey(); });
   on(actions_.savePacket, [this] { askForFolder(); });
@@ -192,6 +193,7 @@ void MainWindow::connectActions() {
   on(actions_.quit, [this] { close(); });
   on(actions_.undo, [this] { session_.undo(); });
   on(actions_.redo, [this] { session_.redo(); });
+  on(actions_.jobParticulars, [this] { showJobParticulars(); });
   on(actions_.asPrinted, [this](bool printed) { view_->setAsPrinted(printed); });
   on(actions_.zoomIn, [this] { view_->zoomIn(); });
   on(actions_.zoomOut, [this] { view_->zoomOut(); });
@@ -210,6 +212,19 @@ void MainWindow::connectActions() {
   tick(*actions_.textSizes, keptTextPercent());
   connect(actions_.textSizes, &QActionGroup::triggered, this,
           [](const QAction* action) { chooseTextPercent(action->data().toInt()); });
+}
+
+void MainWindow::finishTyping() {
+  survey_->finishTyping();
+  particulars_->finishTyping();
+  if (jobDialog_) jobDialog_->finishTyping();
+}
+
+void MainWindow::showJobParticulars() {
+  if (!jobDialog_) jobDialog_ = new JobDialog(session_, this);
+  jobDialog_->show();
+  jobDialog_->raise();
+  jobDialog_->activateWindow();
 }
 
 void MainWindow::askForJob() {
@@ -400,7 +415,7 @@ void MainWindow::stepBack() {
 }
 
 bool MainWindow::mayLetGo() {
-  survey_->finishTyping();  // what is being typed is not lost unasked either
+  finishTyping();  // what is being typed is not lost unasked either
   return saving_.mayLetGo();
 }
 

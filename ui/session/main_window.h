@@ -18,6 +18,7 @@ namespace ribwright {
 class BatchPanel;
 class FaultPanel;
 class FindingPanel;
+class JobDialog;
 class ParticularsPanel;
 class PartTable;
 class PerimeterStrip;
@@ -61,6 +62,8 @@ class MainWindow : public QMainWindow {
   void connectSession();
   void connectActions();
   bool readJob(const QString& path);
+  void finishTyping();
+  void showJobParticulars();
   void askForJob();
   void askForFolder();
   void askForSurvey();
@@ -100,6 +103,7 @@ class MainWindow : public QMainWindow {
   ReloadBar* reload_ = nullptr;
   FaultPanel* faults_ = nullptr;
   StatusLine* status_ = nullptr;
+  JobDialog* jobDialog_ = nullptr;  // from when it is first asked for
 };
 
 }  // namespace ribwright

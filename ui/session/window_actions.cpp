@@ -124,6 +124,9 @@ WindowActions makeActions(QMainWindow& window) {
   QMenu* edit = window.menuBar()->addMenu(Texts::tr("&Edit"));
   actions.undo = add(edit, Texts::tr("&Undo"), "undo", QKeySequence::Undo);
   actions.redo = add(edit, Texts::tr("&Redo"), "redo", QKeySequence::Redo);
+  edit->addSeparator();
+  actions.jobParticulars =
+      add(edit, Texts::tr("&Job particulars…"), "jobParticulars", QKeySequence(Qt::CTRL | Qt::Key_J));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));
@@ -139,8 +142,8 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload,    save,   saveAs,  readSurvey, writeSurvey, savePacket,    print,
-          asPrinted, zoomIn, zoomOut, fit,        nextPanel,   previousPanel, stepBack};
+  return {reload, save,    saveAs, readSurvey, writeSurvey,   savePacket, print,         asPrinted,
+          zoomIn, zoomOut, fit,    nextPanel,  previousPanel, stepBack,   jobParticulars};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

@@ -12,7 +12,7 @@ namespace ribwright {
 
 struct WindowActions {
   QAction *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *savePacket, *stopPacket, *print, *quit;
-  QAction *undo, *redo;
+  QAction *undo, *redo, *jobParticulars;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
   QAction *nextPanel, *previousPanel, *stepBack;
   QMenu* recent;
