@@ -69,6 +69,8 @@ FieldList::FieldList(Session& session, const Field& list, QWidget* parent)
   for (QPushButton* each : {add_, remove_, up_, down_}) layout->addWidget(each, 1, column++);
   layout->addWidget(fault_, 2, 0, 1, 4);
   layout->addWidget(form_, 3, 0, 1, 4);
+  for (QPushButton* each : {add_, remove_, up_, down_})
+    each->setAccessibleName(each->text() + QStringLiteral(": ") + table_->accessibleName());
   makeButtons();
   connect(table_, &QTableWidget::currentCellChanged, this, [this](int now, int, int before, int) {
     if (now != before) showChosen();

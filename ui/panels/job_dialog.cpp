@@ -68,8 +68,11 @@ void JobDialog::makePages() {
 }
 
 void JobDialog::addPage(const QString& title, Page page, QWidget* shown) {
+  auto* scroll = new FormScroll(shown, stack_);
+  scroll->setObjectName(fieldName(page.path));
+  scroll->setAccessibleName(title);
+  stack_->addWidget(scroll);
   pages_.push_back(std::move(page));
-  stack_->addWidget(new FormScroll(shown, stack_));
   titles_->addItem(title);
 }
 

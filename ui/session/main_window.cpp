@@ -221,6 +221,7 @@ void MainWindow::finishTyping() {
 }
 
 void MainWindow::showJobParticulars() {
+  finishTyping();
   if (!jobDialog_) jobDialog_ = new JobDialog(session_, this);
   jobDialog_->show();
   jobDialog_->raise();
