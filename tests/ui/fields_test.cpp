@@ -232,7 +232,7 @@ class FieldsTest : public QObject {
     (*made_)->session().apply("two widths", job);
     const Wall& stated = made_->session().newest().walls[wall];
     (*made_)->session().chooseParts({{Part::Kind::Opening, stated.letter, stated.openings[0].id},
-                                    {Part::Kind::Opening, stated.letter, stated.openings[1].id}});
+                                     {Part::Kind::Opening, stated.letter, stated.openings[1].id}});
     QLineEdit* width = line("field:walls.openings.width");
     QCOMPARE(width->text(), QString());
     QCOMPARE(width->placeholderText(), QString("various"));
@@ -251,14 +251,14 @@ class FieldsTest : public QObject {
     if (!fold->isChecked()) fold->click();
     const auto girts = [&] { return made_->session().newest().walls[std::size_t(made_->session().wall())].girts; };
     const auto before = girts();
-    QTest::mouseClick(stated->findChild<QPushButton*>("field:walls.girts.add"), Qt::LeftButton);
+    stated->findChild<QPushButton*>("field:walls.girts.add")->click();
     QCOMPARE(girts().size(), before.size() + 1);
     auto* table = stated->findChild<QTableWidget*>("field:walls.girts.items");
     QCOMPARE(table->rowCount(), int(before.size()) + 1);
     QCOMPARE(table->currentRow(), 1);
-    QTest::mouseClick(stated->findChild<QPushButton*>("field:walls.girts.down"), Qt::LeftButton);
+    stated->findChild<QPushButton*>("field:walls.girts.down")->click();
     QCOMPARE(table->currentRow(), 2);
-    QTest::mouseClick(stated->findChild<QPushButton*>("field:walls.girts.remove"), Qt::LeftButton);
+    stated->findChild<QPushButton*>("field:walls.girts.remove")->click();
     QVERIFY(girts() == before);
   }
 

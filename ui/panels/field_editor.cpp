@@ -1,6 +1,7 @@
 #include "ui/panels/field_editor.h"
 
 #include <QEvent>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "core/editing/field_path.h"
@@ -82,6 +83,14 @@ void FieldEditor::setFault(const QString& words) {
   fault_->setText(words.isEmpty() || words.startsWith(sign) ? words : sign + words);
   fault_->setVisible(!words.isEmpty());
   input_->setAccessibleDescription(words);
+  if (!words.isEmpty()) QMetaObject::invokeMethod(this, &FieldEditor::bringFaultIntoView, Qt::QueuedConnection);
+}
+
+// Once it has its place.
+void FieldEditor::bringFaultIntoView() {
+  for (QWidget* around = parentWidget(); around; around = around->parentWidget()) {
+    if (auto* scroll = qobject_cast<QScrollArea*>(around)) scroll->ensureWidgetVisible(this, 0, fontMetrics().height());
+  }
 }
 
 bool FieldEditor::eventFilter(QObject* watched, QEvent* event) {

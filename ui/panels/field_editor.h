@@ -53,6 +53,8 @@ class FieldEditor : public QWidget {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  void bringFaultIntoView();
+
   const Session& session_;
   std::string path_;
   QWidget* input_;

@@ -1,6 +1,6 @@
 #include "ui/panels/field_form.h"
 
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -13,12 +13,14 @@
 #include "ui/panels/field_edits.h"
 #include "ui/panels/field_list.h"
 #include "ui/panels/folding_group.h"
+#include "ui/panels/grade_text.h"
 #include "ui/session/session.h"
 
 namespace ribwright {
 
 namespace {
 
+constexpr int labelShare = 45, mostLabelLetters = 32;
 constexpr std::size_t mostOpen = 20;  // fields in a form whose groups are not folded
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
@@ -141,40 +143,46 @@ void FieldForm::fill(QWidget* body, const std::string& path) {
   if (objects.empty()) return;
   const Field* object = path == objects.front().path ? &objects.front() : fieldIn(objects.front(), path);
   if (!object) return;
-  auto* rows = new QFormLayout(body);
+  auto* rows = new QGridLayout(body);
   rows->setContentsMargins(body->contentsMargins().left(), 0, 0, 0);
   body->setContentsMargins(0, 0, 0, 0);
-  rows->setRowWrapPolicy(QFormLayout::WrapLongRows);
-  rows->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+  rows->setColumnStretch(0, labelShare);
+  rows->setColumnStretch(1, 100 - labelShare);
+  // In a large form the groups are found below its own fields; else in the table's order.
+  const bool apart = countOf(objects.front()) > mostOpen;
   for (const Field& field : object->fields) {
-    if (field.isText()) {
-      addField(rows, shownAt(field, objects));
-    } else if (shows_ == Shows::All) {
-      addObject(rows, field);
-    }
+    if (field.isText()) addField(rows, shownAt(field, objects));
+    if (!field.isText() && !apart && shows_ == Shows::All) addObject(rows, field);
+  }
+  for (const Field& field : object->fields) {
+    if (!field.isText() && apart && shows_ == Shows::All) addObject(rows, field);
   }
 }
 
-void FieldForm::addField(QFormLayout* rows, const ShownField& shown) {
+void FieldForm::addField(QGridLayout* rows, const ShownField& shown) {
   FieldEditor* editor = FieldEditor::make(session_, shown, rows->parentWidget());
   auto* label = new QLabel(labelOf(session_, shown.field), rows->parentWidget());
   label->setTextFormat(Qt::PlainText);
+  label->setWordWrap(true);
+  label->setMaximumWidth(mostLabelLetters * fontMetrics().averageCharWidth());
   label->setBuddy(editor->input());
   label->setToolTip(tipOf(session_, shown.field));
-  rows->addRow(label, editor);
+  const int row = rows->rowCount();
+  rows->addWidget(label, row, 0);
+  rows->addWidget(editor, row, 1);
   rows_.push_back({shown.field.path, editor});
   connect(editor, &FieldEditor::entered, this,
           [this, editor, path = shown.field.path](const QString& typed) { enter(path, editor, typed); });
   connect(editor, &FieldEditor::left, this, [this] { session_.endMerging(); });
 }
 
-void FieldForm::addObject(QFormLayout* rows, const Field& object) {
+void FieldForm::addObject(QGridLayout* rows, const Field& object) {
   if (paths_.size() > 1 && (object.kind == FieldKind::List || object.optional)) return;  // of each its own
   const auto whole = fieldAt(session_.newest(), paths_.front());
   const bool open = whole && countOf(whole.value()) <= mostOpen;
   auto* group = new FoldingGroup(fieldName(object.path), labelOf(session_, object), open, rows->parentWidget());
   group->fold()->setToolTip(tipOf(session_, object));
-  rows->addRow(group);
+  rows->addWidget(group, rows->rowCount(), 0, 1, 2);
   if (object.optional) addStated(group, object);
   group->setFilling([this, object](QWidget* body) {
     if (object.kind == FieldKind::List) {
@@ -195,20 +203,18 @@ void FieldForm::addStated(FoldingGroup* group, const Field& object) {
   stated->setObjectName(fieldName(object.path) + QStringLiteral(".stated"));
   stated->setAccessibleName(labelOf(session_, object) + QStringLiteral(": ") + stated->text());
   stated->setChecked(!object.absent);
-  if (object.absent) {
-    const std::string instead = session_.words().say(absentId(object), {}, session_.style());
-    stated->setText(tr("stated (now: %1)").arg(text(instead)));
-  }
   auto* fault = new QLabel(group);
+  fault->setTextFormat(Qt::PlainText);
   fault->setWordWrap(true);
-  fault->hide();
+  fault->setVisible(object.absent);
+  if (object.absent) fault->setText(text(session_.words().say(absentId(object), {}, session_.style())));
   group->head()->addWidget(stated);
   group->head()->addWidget(fault);
   connect(stated, &QCheckBox::clicked, this, [this, object, stated, fault](bool on) {
     const auto faults = stateField(session_, object.path, object, on);
     if (faults.empty()) return;
     stated->setChecked(!on);
-    fault->setText(text(oneLine(faults.front())));
+    fault->setText(gradeSign(Grade::Look) + QLatin1Char(' ') + text(oneLine(faults.front())));
     fault->show();
   });
 }

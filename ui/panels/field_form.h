@@ -8,7 +8,7 @@
 
 #include "core/editing/field.h"
 
-class QFormLayout;
+class QGridLayout;
 
 namespace ribwright {
 
@@ -43,8 +43,8 @@ class FieldForm : public QWidget {
   void build(const std::vector<Field>& objects);
   void drop();
   void fill(QWidget* body, const std::string& object);
-  void addField(QFormLayout* rows, const ShownField& shown);
-  void addObject(QFormLayout* rows, const Field& object);
+  void addField(QGridLayout* rows, const ShownField& shown);
+  void addObject(QGridLayout* rows, const Field& object);
   void addStated(FoldingGroup* group, const Field& object);
   void enter(const std::string& path, FieldEditor* editor, const QString& text);
   std::vector<std::string> pathsOf(const std::string& path) const;

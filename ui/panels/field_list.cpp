@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
@@ -18,7 +19,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int mostColumns = 4, mostRows = 8;
+constexpr int mostColumns = 4, mostRows = 8, columnLetters = 13;
 
 std::vector<const Field*> columnsOf(const Field& item) {
   std::vector<const Field*> columns;
@@ -49,6 +50,10 @@ FieldList::FieldList(Session& session, const Field& list, QWidget* parent)
   table_->setAccessibleName(labelOf(session, list));
   table_->verticalHeader()->hide();
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  table_->horizontalHeader()->setTextElideMode(Qt::ElideRight);
+  table_->horizontalHeader()->setMinimumSectionSize(1);
+  table_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -60,17 +65,22 @@ FieldList::FieldList(Session& session, const Field& list, QWidget* parent)
   fault_->hide();
   add_ = button(tr("Add"), name + QStringLiteral(".add"), this);
   remove_ = button(tr("Remove"), name + QStringLiteral(".remove"), this);
-  up_ = button(tr("Up"), name + QStringLiteral(".up"), this);
-  down_ = button(tr("Down"), name + QStringLiteral(".down"), this);
+  up_ = button(QStringLiteral("\u2191"), name + QStringLiteral(".up"), this);
+  down_ = button(QStringLiteral("\u2193"), name + QStringLiteral(".down"), this);
+  add_->setAccessibleName(tr("Add to: %1").arg(table_->accessibleName()));
+  remove_->setAccessibleName(tr("Remove from: %1").arg(table_->accessibleName()));
+  up_->setAccessibleName(tr("Move up in: %1").arg(table_->accessibleName()));
+  down_->setAccessibleName(tr("Move down in: %1").arg(table_->accessibleName()));
   auto* layout = new QGridLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(table_, 0, 0, 1, 4);
-  int column = 0;
-  for (QPushButton* each : {add_, remove_, up_, down_}) layout->addWidget(each, 1, column++);
-  layout->addWidget(fault_, 2, 0, 1, 4);
-  layout->addWidget(form_, 3, 0, 1, 4);
-  for (QPushButton* each : {add_, remove_, up_, down_})
-    each->setAccessibleName(each->text() + QStringLiteral(": ") + table_->accessibleName());
+  layout->addWidget(table_, 0, 0);
+  auto* buttons = new QHBoxLayout;
+  for (QPushButton* each : {add_, remove_, up_, down_}) buttons->addWidget(each);
+  buttons->addStretch(1);
+  layout->addLayout(buttons, 1, 0);
+  layout->addWidget(fault_, 2, 0);
+  layout->addWidget(form_, 3, 0);
+  for (QPushButton* each : {add_, remove_, up_, down_}) each->setToolTip(each->accessibleName());
   makeButtons();
   connect(table_, &QTableWidget::currentCellChanged, this, [this](int now, int, int before, int) {
     if (now != before) showChosen();
@@ -143,6 +153,20 @@ void FieldList::fit() {
   table_->verticalHeader()->setDefaultSectionSize(line);
   const int rows = std::min(mostRows, table_->rowCount());
   table_->setFixedHeight(rows * line + table_->horizontalHeader()->sizeHint().height() + 2 * table_->frameWidth());
+  const int room = 2 * fontMetrics().height();
+  for (QPushButton* each : {up_, down_}) each->setFixedWidth(room);
+  fitColumns();
+}
+
+// As many columns as can be read; the first in any case.
+void FieldList::fitColumns() {
+  const int fitting = std::max(1, width() / (columnLetters * fontMetrics().averageCharWidth()));
+  for (int column = 0; column < table_->columnCount(); ++column) table_->setColumnHidden(column, column >= fitting);
+}
+
+void FieldList::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitColumns();
 }
 
 void FieldList::changeEvent(QEvent* event) {

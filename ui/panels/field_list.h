@@ -27,11 +27,13 @@ class FieldList : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void makeButtons();
   void fillTable();
   void fit();
+  void fitColumns();
   int row() const;
   void choose(int row);
   void showChosen();

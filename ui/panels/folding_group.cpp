@@ -24,7 +24,8 @@ FoldingGroup::FoldingGroup(const QString& name, const QString& title, bool open,
   fold_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
   fold_->setAutoRaise(true);
   fold_->setFocusPolicy(Qt::StrongFocus);
-  fold_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  fold_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  fold_->setToolTip(title);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(2);
