@@ -31,7 +31,8 @@ QString labelOf(const Session& session, const Field& field) { return said(sessio
 
 QString tipOf(const Session& session, const Field& field) {
   QString tip = said(session, tipId(field));
-  if (!field.limits.empty()) tip += QLatin1Char('\n') + QString::fromStdString(field.limits);
+  if (!field.limits.id.empty())
+    tip += QLatin1Char('\n') + QString::fromStdString(session.words().say(field.limits, session.style()));
   return tip;
 }
 

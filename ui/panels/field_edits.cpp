@@ -54,7 +54,7 @@ std::vector<Fault> enterField(Session& session, const std::vector<std::string>& 
       [&](const Job& job) -> Outcome<Job> {
         Outcome<Job> next = job;
         for (const std::string& path : paths) {
-          if (next) next = withTypedField(Job(next.value()), path, typed);
+          if (next) next = withTypedField(next.value(), path, typed);
         }
         return next;
       },

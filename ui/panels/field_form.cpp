@@ -245,11 +245,10 @@ std::vector<std::string> FieldForm::pathsOf(const std::string& path) const {
 ShownField FieldForm::shownAt(const Field& field, const std::vector<Field>& others) const {
   ShownField shown;
   shown.field = field;
-  for (const std::string& path : pathsOf(field.path)) {
-    for (const Field& object : others) {
-      const Field* other = isWithin(path, object.path) ? fieldIn(object, path) : nullptr;
-      if (other && (other->text != field.text || other->absent != field.absent)) shown.various = true;
-    }
+  const std::vector<std::string> paths = pathsOf(field.path);
+  for (std::size_t i = 0; i < others.size() && i < paths.size(); ++i) {
+    const Field* other = fieldIn(others[i], paths[i]);
+    if (other && (other->text != field.text || other->absent != field.absent)) shown.various = true;
   }
   const Job& job = session_.newest();
   const auto say = [&](const std::string& id, const WordValues& values = {}) {

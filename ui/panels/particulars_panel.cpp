@@ -46,7 +46,7 @@ ParticularsPanel::ParticularsPanel(Session& session, QWidget* parent)
   layout->setSpacing(0);
   layout->addWidget(title_);
   layout->addWidget(parts, 1);
-  setFocusProxy(rows_);
+  setFocusProxy(scroll);
   rows_->viewport()->installEventFilter(this);
   fit();
   connect(&session_, &Session::wallChanged, this, &ParticularsPanel::showChosen);
