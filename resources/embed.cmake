@@ -1,7 +1,12 @@
 # Writes the embedded files into one source file as raw strings; made anew when any of them changes.
 set(body "#include \"core/words/embedded.h\"\n\nnamespace ribwright {\n\nconst std::vector<EmbeddedFile>& embeddedFiles() {\n  static const std::vector<EmbeddedFile> files = {\n")
-foreach(name ${embedded})
+set(names ${embedded} ${embedded_samples})
+list(SORT names)
+foreach(name ${names})
   set(path ${CMAKE_SOURCE_DIR}/resources/${name})
+  if(name MATCHES "^sample-jobs/")
+    set(path ${CMAKE_SOURCE_DIR}/${name})
+  endif()
   set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${path})
   file(READ ${path} text)
   string(APPEND body "      {\"${name}\", R\"EMBEDDED(${text})EMBEDDED\"},\n")

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/drawing/particular_list.h"
+#include "core/drawing/start_words.h"
 #include "core/job/by_id.h"
 
 namespace ribwright {
@@ -85,28 +86,6 @@ std::string orderCode(const ParticularList& list, const Piece& piece) {
   return index < list.codes.size() ? list.codes[index] : std::string();
 }
 
-std::string startWords(const ParticularList& list, const Start& start) {
-  switch (start.rule) {
-    case Start::Rule::Flush:
-      return list.say("part.start.flush");
-    case Start::Rule::ModuleLine:
-      return list.say("part.start.module-line");
-    case Start::Rule::EqualRips:
-      return list.say("part.start.equal-rips");
-    case Start::Rule::SeamOnRidge:
-      return list.say("part.start.seam-on-ridge");
-    case Start::Rule::SheetOnRidge:
-      return list.say("part.start.sheet-on-ridge");
-    case Start::Rule::SeamAtJamb:
-      return list.say("part.start.seam-at-jamb", {{"opening", start.opening}});
-    case Start::Rule::Typed:
-      return list.say("part.start.typed", {{"offset", list.text(start.offset)}});
-    case Start::Rule::BestOfSearch:
-      return list.say("part.start.best-of-search");
-  }
-  return "";
-}
-
 std::string hangWords(const ParticularList& list) {
   const HangDirection& direction = list.layout().direction;
   const char* reason = direction.reason == HandReason::SightPoint ? "part.hang.sight-point"
@@ -138,7 +117,7 @@ void addSheeted(ParticularList& list) {
   for (const SheetRun& run : layout.runs) sheets += run.modules.size();
   list.addCount("part.sheets", sheets);
   list.add("part.hangs", hangWords(list));
-  list.add("part.start", startWords(list, list.wall.start));
+  list.add("part.start", list.words.say(startPhrase(list.wall.start, list.style), list.style));
   if (layout.pieces.size() != sheets) list.addCount("part.pieces", layout.pieces.size());
   const auto longest = std::max_element(layout.pieces.begin(), layout.pieces.end(),
                                         [](const Piece& a, const Piece& b) { return a.blankLength < b.blankLength; });

@@ -108,7 +108,11 @@ Outcome<Job> columnRemoved(const Job& job, std::size_t wall, int column, Anchore
 
 Outcome<Job> baysFromText(const Job& job, std::size_t wall, const std::string& text, Anchored anchored) {
   const auto bays = parseLengthString(text, {job.units, job.decimalSign});
-  if (!bays) return bays.faults();
+  if (!bays) {
+    std::vector<Fault> faults = bays.faults();
+    for (Fault& fault : faults) fault.place = listPlace(job.walls.at(wall), "columns");
+    return faults;
+  }
   const ColumnGrid was = job.walls.at(wall).columns;
   ColumnGrid is = was;
   is.bays = bays.value();

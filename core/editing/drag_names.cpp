@@ -1,4 +1,5 @@
 // What a drag is called among the edits.
+#include "core/editing/anchor_places.h"
 #include "core/editing/grips.h"
 #include "core/editing/opening_edits.h"
 #include "core/editing/part_names.h"
@@ -45,6 +46,15 @@ Outcome<FaceBox> boxWhenDragged(const Job& job, std::size_t wall, const Grip& gr
   return edited ? boxIn(edited.value().walls.at(wall)) : boxIn(on);
 }
 
+std::string nameOfEnd(const Job& job, std::size_t wall, const Grip& grip, Length u, const Words& words,
+                      const LengthStyle& style) {
+  const auto width = faceWidth(job, job.walls.at(wall));
+  const bool atCorner = grip.edge.across < 0 ? u == Length() : width && u == width.value();
+  const Phrase what = namedBy("name.girt", grip.id);
+  if (atCorner) return words.say("edit.end-at-corner", {{"what", what}}, style);
+  return words.say("edit.end-at", {{"what", what}, {"at", u}}, style);
+}
+
 }  // namespace
 
 Phrase nameOf(const Grip& grip) {
@@ -86,8 +96,7 @@ std::string nameOfDrag(const Job& job, std::size_t wall, const Grip& grip, FaceP
                        style);
     }
   }
-  if (grip.kind == Kind::GirtEnd)
-    return words.say("edit.end-at", {{"what", namedBy("name.girt", grip.id)}, {"at", to.u}}, style);
+  if (grip.kind == Kind::GirtEnd) return nameOfEnd(job, wall, grip, to.u, words, style);
   const Length across = grip.alongU ? absolute(to.u - grip.at.u) : Length();
   const Length up = grip.alongZ ? absolute(to.z - grip.at.z) : Length();
   if (across != Length() && up != Length())

@@ -45,8 +45,6 @@ bool isSecondByte(unsigned char first, unsigned char second) {
 
 }  // namespace
 
-std::string typedLength(Length length, const LengthStyle& style) { return readingText({length, {}}, style); }
-
 std::string typedLengths(const std::vector<Length>& lengths, const LengthStyle& style) {
   return lengthStringText(lengths, style);
 }

@@ -5,14 +5,13 @@
 #include <string_view>
 #include <vector>
 
+#include "core/editing/typed_length.h"
 #include "core/units/angle.h"
 #include "core/units/length_text.h"
 #include "core/units/outcome.h"
 
 namespace ribwright {
 
-// As people read it where that says all of it (fineText), else to the nanometre in millimetres.
-std::string typedLength(Length length, const LengthStyle& style);
 // As lengthStringText, a length in it that is no such text as typedLength.
 std::string typedLengths(const std::vector<Length>& lengths, const LengthStyle& style);
 // Plain decimal degrees with the job's own decimal sign.

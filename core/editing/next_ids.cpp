@@ -46,10 +46,16 @@ std::string nextInBuilding(const Job& job, std::string_view letters) {
   return highest.next();
 }
 
-std::string_view usualLetter(Opening::Kind kind) {
-  if (isDoor(kind)) return "D";
-  if (kind == Opening::Kind::Louvre) return "L";
-  return kind == Opening::Kind::Window ? "W" : "F";
+// The second where a wall is called by the first: D1 is a sheet of wall D.
+std::string_view usualLetters(const Job& job, Opening::Kind kind) {
+  const auto free = [&](std::string_view one, std::string_view other) {
+    const bool taken =
+        std::any_of(job.walls.begin(), job.walls.end(), [&](const Wall& wall) { return wall.letter == one; });
+    return taken ? other : one;
+  };
+  if (isDoor(kind)) return free("D", "DR");
+  if (kind == Opening::Kind::Louvre) return free("L", "LV");
+  return kind == Opening::Kind::Window ? free("W", "WN") : free("F", "FR");
 }
 
 bool isAlike(Opening::Kind one, Opening::Kind other) { return one == other || (isDoor(one) && isDoor(other)); }
@@ -61,7 +67,7 @@ bool isDoor(Opening::Kind kind) {
 }
 
 std::string nextOpeningId(const Job& job, Opening::Kind kind) {
-  std::string_view letters = usualLetter(kind);
+  std::string_view letters = usualLetters(job, kind);
   for (const Wall& wall : job.walls) {
     for (const Opening& opening : wall.openings) {
       const Numbered read = numberedOf(opening.id);
@@ -70,6 +76,12 @@ std::string nextOpeningId(const Job& job, Opening::Kind kind) {
     }
   }
   return nextInBuilding(job, letters);
+}
+
+std::string nextOpeningIdLike(const Job& job, const Opening& opening) {
+  const Numbered read = numberedOf(opening.id);
+  if (read.number == 0 || read.letters.empty()) return nextOpeningId(job, opening.kind);
+  return nextInBuilding(job, read.letters);
 }
 
 std::string nextPenetrationId(const Job& job) { return nextInBuilding(job, "P"); }

@@ -1,22 +1,13 @@
 // Tables of openings and penetrations.
 #include "core/job/job_tables.h"
+#include "core/job/stated_words.h"
 
 namespace ribwright {
-namespace {
-
-constexpr std::string_view anchorFroms[] = {"left corner", "right corner", "column"};
-constexpr std::string_view anchorTos[] = {"near jamb", "centre"};
-constexpr std::string_view openingKinds[] = {"walk door", "overhead door", "sliding door",
-                                             "window",    "louvre",        "framed"};
-constexpr std::string_view penetrationShapes[] = {"round", "rectangular"};
-
-}  // namespace
-
 void describe(Fields<Anchor>& anchor) {
-  anchor.member("from", &Anchor::from, "what the distance is measured from", ChoiceWords(anchorFroms));
+  anchor.member("from", &Anchor::from, "what the distance is measured from", ChoiceWords(anchorFromWords));
   anchor.member("column", &Anchor::column, "with column: 1, 2 ... from the left", WholeRange{0, 100'000});
   anchor.member("distance", &Anchor::distance, "to the right; from the right corner to the left", anyLength);
-  anchor.member("to", &Anchor::to, "what the distance is measured to", ChoiceWords(anchorTos));
+  anchor.member("to", &Anchor::to, "what the distance is measured to", ChoiceWords(anchorToWords));
   if (anchor.read().from == Anchor::From::Column && anchor.read().column < 1 && anchor.sound("column")) {
     anchor.wrong("column", "is missing; the distance is from a column: say which, 1, 2 ... from the left");
   }
@@ -37,7 +28,7 @@ void describe(Fields<FrameSteel>& frame) {
 
 void describe(Fields<Opening>& opening) {
   opening.required("id", &Opening::id, "its mark on the plans", idText);
-  opening.member("kind", &Opening::kind, "what is put into it", ChoiceWords(openingKinds));
+  opening.member("kind", &Opening::kind, "what is put into it", ChoiceWords(openingKindWords));
   opening.member("place", &Opening::place, "where it stands along the wall");
   opening.required("width", &Opening::width, "steel to steel of its frame", positive);
   opening.required("height", &Opening::height, "steel to steel of its frame", positive);
@@ -50,7 +41,7 @@ void describe(Fields<Opening>& opening) {
 
 void describe(Fields<Penetration>& penetration) {
   penetration.required("id", &Penetration::id, "its mark on the plans", idText);
-  penetration.member("shape", &Penetration::shape, "shape of the hole", ChoiceWords(penetrationShapes));
+  penetration.member("shape", &Penetration::shape, "shape of the hole", ChoiceWords(penetrationShapeWords));
   penetration.member("place", &Penetration::place, "where its centre stands along the wall");
   penetration.member("centre", &Penetration::centre, "height of its centre", anyLength);
   penetration.required("width", &Penetration::width, "of a round one: its diameter", positive);

@@ -1,12 +1,11 @@
 // Tables of the steel that sheets are screwed to.
 #include "core/job/job_tables.h"
+#include "core/job/stated_words.h"
 
 namespace ribwright {
 namespace {
 
 constexpr std::string_view memberShapes[] = {"zed", "cee", "angle", "hat", "wide flange"};
-constexpr std::string_view typedBys[] = {"web line", "bottom", "top", "centre"};
-constexpr std::string_view flanges[] = {"up", "down"};
 
 }  // namespace
 
@@ -25,8 +24,8 @@ void describe(Fields<Girt>& girt) {
   girt.required("id", &Girt::id, "its mark on the plans", idText);
   girt.required("height", &Girt::height, "above the top of concrete, of the edge or line that it is typed by",
                 anyLength);
-  girt.member("typed_by", &Girt::typedBy, "what the height is the height of", ChoiceWords(typedBys));
-  girt.member("flange", &Girt::flange, "which way the outer flange turns from the web", ChoiceWords(flanges));
+  girt.member("typed_by", &Girt::typedBy, "what the height is the height of", ChoiceWords(girtTypedByWords));
+  girt.member("flange", &Girt::flange, "which way the outer flange turns from the web", ChoiceWords(girtFlangeWords));
   girt.member("member", &Girt::member, "id of its cross-section", lineText);
   girt.member("from", &Girt::from, "place along the wall; absent: from the left corner", anyLength);
   girt.member("to", &Girt::to, "place along the wall; absent: to the right corner", anyLength);

@@ -1,7 +1,6 @@
 #include "core/layout/start_search.h"
 
 #include <algorithm>
-#include <set>
 #include <string>
 
 #include "core/layout/start_offset.h"
@@ -45,11 +44,6 @@ RunResult bestOfSearch(const RunTask& task, const StartPlace& place) {
   return chosen;
 }
 
-bool isNarrow(const RunTask& task, const Module& module) {
-  return (module.startRipped || module.leadRipped) &&
-         module.metalRight - module.metalLeft < task.job->settings.cornerTrimLeg + Length::inches(2);
-}
-
 }  // namespace
 
 RunResult layOutFromStart(const RunTask& task) {
@@ -66,33 +60,7 @@ RunResult layOutFromStart(const RunTask& task) {
 }
 
 StartRank rankOf(const RunTask& task, const RunResult& result) {
-  StartRank rank;
-  std::set<Length> lengths;
-  Area bought;
-  for (const Piece& piece : result.pieces) {
-    if (piece.blankLength > task.profile->lengths.longest) ++rank.stops;
-    lengths.insert(piece.blankLength);
-    bought += piece.blankLength * task.profile->metalWidth();
-  }
-  if (result.run.uncovered > Area()) ++rank.stops;
-  const Length limit = task.job->settings.seamFromJamb;
-  for (std::size_t k = 0; k + 1 < result.run.modules.size(); ++k) {
-    const Length seam = result.run.modules[k].leadLine;
-    for (const CutRegion& cut : *task.cuts) {
-      if (cut.penetration) continue;
-      // Inside the opening a seam is hidden or cut away; beside it, near the jamb, it is in the way of the trim.
-      if ((seam <= cut.left && cut.left - seam < limit) || (seam >= cut.right && seam - cut.right < limit))
-        ++rank.seamsNearJambs;
-    }
-  }
-  for (const Module& module : result.run.modules) {
-    if (isNarrow(task, module)) ++rank.narrowRips;
-  }
-  rank.sheets = static_cast<int>(result.pieces.size());
-  rank.lengths = static_cast<int>(lengths.size());
-  rank.waste = bought - result.run.pieces;
-  rank.offset = result.run.offset;
-  return rank;
+  return rankOf(task.job->settings, *task.profile, *task.cuts, result.run, result.pieces);
 }
 
 }  // namespace ribwright

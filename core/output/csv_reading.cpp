@@ -71,10 +71,40 @@ class Records {
   int line_ = 1;
 };
 
+// How many bytes the character at the front takes; 0: it is none of UTF-8.
+std::size_t characterLength(std::string_view text) {
+  const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
+  const unsigned first = byte(0);
+  if (first < 0x80) return 1;
+  const std::size_t length = first >= 0xF0 && first <= 0xF4   ? 4
+                             : first >= 0xE0 && first < 0xF0  ? 3
+                             : first >= 0xC2 && first <= 0xDF ? 2
+                                                              : 0;
+  for (std::size_t i = 1; i < length; ++i) {
+    if ((byte(i) & 0xC0U) != 0x80U) return 0;
+  }
+  const bool overlong = (first == 0xE0 && byte(1) < 0xA0) || (first == 0xF0 && byte(1) < 0x90);
+  const bool beyond = (first == 0xED && byte(1) > 0x9F) || (first == 0xF4 && byte(1) > 0x8F);
+  return overlong || beyond ? 0 : length;
+}
+
+// The line of the first character that is none of UTF-8; 0: all are.
+int lineOfUnsound(std::string_view text) {
+  for (int line = 1; !text.empty();) {
+    const std::size_t length = characterLength(text);
+    if (length == 0) return line;
+    line += text.front() == '\n';
+    text.remove_prefix(length);
+  }
+  return 0;
+}
+
 }  // namespace
 
 Outcome<ReadTable> readCsv(std::string_view text) {
   if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
+  if (const int line = lineOfUnsound(text))
+    return at(line, "holds a character that is not UTF-8; save the table as CSV in UTF-8");
   const std::string_view head = text.substr(0, text.find('\n'));
   const bool semicolons = head.find(';') != std::string_view::npos && head.find(',') == std::string_view::npos;
   ReadTable read;

@@ -16,7 +16,7 @@ struct ReadTable {
   char decimalSign = '.';  // ',' where fields are separated by ';'
 };
 
-// Faults: no names of columns; a quote that is not closed, or stands within a field; a row with more or fewer fields
+// Faults: text that is no sound UTF-8; no names of columns; a quote that is not closed, or stands within a field; a row with more or fewer fields
 // than there are columns. Each names its line.
 Outcome<ReadTable> readCsv(std::string_view text);
 

@@ -1,5 +1,6 @@
 #include "core/output/packet_tables.h"
 
+#include "core/output/opening_table.h"
 #include "core/output/survey_table.h"
 #include "core/output/tables.h"
 
@@ -13,6 +14,7 @@ std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const Len
           {"holes.csv", what("holes"), 0, bytes(holeTable(plan, style.units))},
           {"cuts.csv", what("cuts"), 0, bytes(cutTable(plan, style.units))},
           {"module-marks.csv", what("module-marks"), 0, bytes(moduleMarkTable(plan, style.units))},
+          {"openings.csv", what("openings"), 0, bytes(openingTable(job, style.units))},
           {"survey.csv", what("survey"), 0, bytes(surveyTable(job, style.units))},
           {"findings.csv", what("findings"), 0, bytes(findingTable(plan, style, words))}};
 }

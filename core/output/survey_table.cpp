@@ -1,87 +1,48 @@
 #include "core/output/survey_table.h"
 
 #include <algorithm>
-#include <array>
 #include <map>
 #include <optional>
 
 #include "core/fastening/measured_faces.h"
 #include "core/job/by_id.h"
 #include "core/output/columns.h"
-#include "core/output/csv_reading.h"
 #include "core/output/figures.h"
+#include "core/output/typed_rows.h"
 
 namespace ribwright {
 namespace {
 
 constexpr std::string_view slabName = "slab";
-constexpr std::array<std::string_view, 7> names = {"wall", "line", "u", "height", "within", "by", "date"};
+const std::vector<TypedColumn> columns = {{"wall"},
+                                          {"line"},
+                                          {"u", true},
+                                          {"height", true},
+                                          {"within", true, false},
+                                          {"by", false, false},
+                                          {"date", false, false}};
 enum Column { WallOf, LineOf, U, Height, Within, By, Date };
 constexpr std::size_t mostFaults = 20;
-
-// Where each column stands, and what a bare number in it is.
-struct Places {
-  std::array<std::optional<std::size_t>, names.size()> at;
-  std::array<LengthStyle, names.size()> style;
-};
-
-std::string unitless(const std::string& name) {
-  for (const std::string_view unit : {"_in", "_mm"}) {
-    if (name.ends_with(unit)) return name.substr(0, name.size() - unit.size());
-  }
-  return name;
-}
-
-Outcome<Places> placesOf(const ReadTable& read) {
-  Places places;
-  std::vector<Fault> faults;
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    const bool length = i == U || i == Height || i == Within;
-    for (std::size_t k = 0; k < read.table.columns.size(); ++k) {
-      const std::string& column = read.table.columns[k];
-      if ((length ? unitless(column) : column) != names[i] || (length && column == names[i])) continue;
-      places.at[i] = k;
-      places.style[i] = {column.ends_with("_mm") ? UnitSystem::Millimetres : UnitSystem::FeetInches, read.decimalSign};
-    }
-    if (places.at[i] || i == Within || i == By || i == Date) continue;
-    const std::string name = std::string(names[i])
-                                 .append(length ? "_in or " : "")
-                                 .append(length ? names[i] : "")
-                                 .append(length ? "_mm" : "");
-    faults.push_back({"line 1", "no column is called " + name});
-  }
-  if (!faults.empty()) return faults;
-  return places;
-}
 
 // One row, with what is wrong with it gathered by column.
 class RowReading {
  public:
-  RowReading(const ReadTable& read, const Places& places, std::size_t row, std::vector<Fault>& faults)
-      : read_(read), places_(places), row_(row), faults_(faults) {}
+  RowReading(const TypedRows& rows, std::size_t row, std::vector<Fault>& faults)
+      : rows_(rows), row_(row), faults_(faults) {}
 
-  std::string text(Column column) const {
-    const auto& at = places_.at[column];
-    return at ? read_.table.rows[row_][*at] : std::string();
-  }
+  std::string text(Column column) const { return rows_.text(row_, column); }
 
   std::optional<Length> length(Column column) {
-    const std::string typed = text(column);
-    Outcome<Length> read = parseLength(typed, places_.style[column]);
+    Outcome<Length> read = parseLength(text(column), rows_.style(column));
     if (read) return read.value();
     fault(column, read.faults().front().message);
     return std::nullopt;
   }
 
-  void fault(Column column, const std::string& message) {
-    const std::string name = read_.table.columns[places_.at[column].value_or(0)];
-    faults_.push_back(
-        {std::string("line ").append(std::to_string(read_.lines[row_])).append(", ").append(name), message});
-  }
+  void fault(Column column, const std::string& message) { faults_.push_back(rows_.fault(row_, column, message)); }
 
  private:
-  const ReadTable& read_;
-  const Places& places_;
+  const TypedRows& rows_;
   std::size_t row_;
   std::vector<Fault>& faults_;
 };
@@ -178,14 +139,12 @@ Table surveyTable(const Job& job, UnitSystem units) {
 }
 
 Outcome<Job> withSurveyOf(const Job& job, std::string_view csv) {
-  const Outcome<ReadTable> read = readCsv(csv);
-  if (!read) return read.faults();
-  const Outcome<Places> places = placesOf(read.value());
-  if (!places) return places.faults();
+  const Outcome<TypedRows> rows = TypedRows::read(csv, columns);
+  if (!rows) return rows.faults();
   NewReadings all;
   std::vector<Fault> faults;
-  for (std::size_t i = 0; i < read.value().table.rows.size() && faults.size() < mostFaults; ++i) {
-    RowReading row(read.value(), places.value(), i, faults);
+  for (std::size_t i = 0; i < rows.value().size() && faults.size() < mostFaults; ++i) {
+    RowReading row(rows.value(), i, faults);
     addRow(all, job, row);
   }
   if (!faults.empty()) return faults;

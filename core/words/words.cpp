@@ -1,5 +1,6 @@
 #include "core/words/words.h"
 
+#include <mutex>
 #include <nlohmann/json.hpp>
 #include <stdexcept>
 
@@ -29,21 +30,24 @@ std::vector<std::string> Words::languages() {
   return all;
 }
 
+Words Words::read(const EmbeddedFile& file) {
+  Words words;
+  // Held by name: a range-for does not keep what items() looks into.
+  const nlohmann::json texts = nlohmann::json::parse(file.text);
+  for (const auto& [id, text] : texts.items()) words.texts_[id] = text;
+  return words;
+}
+
 const Words& Words::of(std::string_view language) {
-  static const std::map<std::string, Words, std::less<>> all = [] {
-    std::map<std::string, Words, std::less<>> read;
-    for (const EmbeddedFile& file : embeddedFiles()) {
-      if (!holdsWords(file)) continue;
-      // Held by name: a range-for does not keep what items() looks into.
-      const nlohmann::json texts = nlohmann::json::parse(file.text);
-      Words& words = read[languageOf(file)];
-      for (const auto& [id, text] : texts.items()) words.texts_[id] = text;
-    }
-    return read;
-  }();
-  const auto found = all.find(language);
-  if (found == all.end()) throw std::runtime_error("no words of language " + std::string(language));
-  return found->second;
+  static std::mutex mutex;
+  static std::map<std::string, Words, std::less<>> known;  // each read when it is first asked for
+  const std::lock_guard lock(mutex);
+  const auto found = known.find(language);
+  if (found != known.end()) return found->second;
+  for (const EmbeddedFile& file : embeddedFiles()) {
+    if (holdsWords(file) && languageOf(file) == language) return known.emplace(language, read(file)).first->second;
+  }
+  throw std::runtime_error("no words of language " + std::string(language));
 }
 
 std::string Words::valueText(const WordValue& value, const LengthStyle& style) const {

@@ -17,6 +17,7 @@
 
 namespace ribwright {
 
+struct EmbeddedFile;
 struct Phrase;
 using WordValue = std::variant<Length, std::int64_t, std::string, Phrase>;  // a string is a name, the same everywhere
 using WordValues = std::vector<std::pair<std::string, WordValue>>;
@@ -42,6 +43,7 @@ class Words {
   std::vector<std::string> ids() const;
 
  private:
+  static Words read(const EmbeddedFile& file);
   std::string valueText(const WordValue& value, const LengthStyle& style) const;
 
   std::map<std::string, std::string, std::less<>> texts_;

@@ -13,7 +13,7 @@ includes() {
 faults=0
 includes | awk '
   BEGIN {
-    split("units words job layout fastening cutting takeoff checks plan drawing output editing ui app", names)
+    split("units words job layout fastening cutting takeoff checks plan drawing editing output ui app", names)
     for (i in names) height[names[i]] = i + 0
   }
   function floor(path, parts) { split(path, parts, "/"); return parts[1] == "core" ? parts[2] : parts[1] }

@@ -1,9 +1,9 @@
 #!/usr/bin/python3
 """Breaks one rule of the trade at a time and shows that the tests see it.
 
-    tests/fuzz/mutants.py [sheets|screws|batches|survey|NAME ...]
+    tests/fuzz/mutants.py [sheets|screws|batches|survey|edits|NAME ...]
 
-Each mutant is one change of the source of layout or fastening, made in a copy of the tree; the tests of its floor and those
+Each mutant is one change of the source of layout, fastening or editing, made in a copy of the tree; the tests of its floor and those
 above it and the properties over random buildings are built and run against it. A mutant that no test fails on is an error
 (exit 1).
 """
@@ -120,10 +120,57 @@ SURVEY = [
     ("a wall leans the other way", "core/fastening/squareness.cpp", "half(sum - difference)", "half(difference - sum)"),
     ("a wall may lean twice as far", "core/fastening/squareness.cpp", "scaled(height, 1, 480)", "scaled(height, 1, 240)"),
 ]
-PROGRAMS = {"batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
+EDITS = [
+    ("an opening is anchored by its jamb wherever it was by its centre", "core/editing/anchor_places.cpp", "if (anchor.to == Anchor::To::Centre) return left + half(width);", ""),
+    ("distances from the right corner grow to the right", "core/editing/anchor_places.cpp", "anchor.distance += stated.from == Anchor::From::RightCorner ? -onward : onward;", "anchor.distance += onward;"),
+    ("anchored from the first column, not the nearest", "core/editing/anchor_places.cpp", "absolute(u - column) >= absolute(anchor.distance)", "absolute(u - column) >= Length()"),
+    ("a door stands where the drag ended", "core/editing/opening_edits.cpp", "box.bottom = floor.value();", ""),
+    ("the edge across moves along", "core/editing/face_box.cpp", "(edge.across < 0 ? box.left : box.right) = to.u;", "(edge.across < 0 ? box.right : box.left) = to.u;"),
+    ("a round pipe grows to one side", "core/editing/penetration_edits.cpp", "std::max(across, up)) * 2;", "std::max(across, up)) * 1;"),
+    ("numbers of ids are used again", "core/editing/next_ids.cpp", "joined(letters_, highest_ + 1)", "joined(letters_, highest_)"),
+    ("a girt is given the readings of one that was deleted", "core/editing/next_ids.cpp", "for (const GirtSurvey& survey : of.survey.girts) highest.look(survey.girt);", ""),
+    ("readings stay with the left part", "core/editing/girt_survey_edits.cpp", "[u](const GirtReading& reading) { return reading.u > u; }", "[u](const GirtReading& reading) { return reading.u > u * 1000; }"),
+    ("two readings at one station become one", "core/editing/girt_survey_edits.cpp", "return a.u == b.u;", "return a.u > b.u;"),
+    ("girts of other heights are joined", "core/editing/girt_edits.cpp", "like.id = a.id;", "like.id = a.id;\n  like.height = a.height;"),
+    ("a girt is cut only up to the left jamb", "core/editing/girt_edits.cpp", "return cutOut(job, wall, *girt, left, right);", "return cutOut(job, wall, *girt, left, left);"),
+    ("what is anchored from a column always follows", "core/editing/column_edits.cpp", "if (anchored == Anchored::Stay && columnAt(was, anchor.column)) restate", "if (anchored == Anchored::Stay && columnAt(was, 99'999)) restate"),
+    ("columns are not counted anew when one is added", "core/editing/column_edits.cpp", "anchor.column += anchor.column >= number ? 1 : 0;", "anchor.column += anchor.column >= number ? 0 : 0;"),
+    ("columns are not counted anew when one goes", "core/editing/column_edits.cpp", "--anchor.column;", "anchor.column -= 0;"),
+    ("a column passes another", "core/editing/column_edits.cpp", "if (places[i] > places[i - 1]) continue;", "if (places[i] != places[i - 1]) continue;"),
+    ("the start is measured from the left, whichever hand", "core/editing/run_edits.cpp", "rest(frame.toHanging(u), profile->cover)", "rest(((void)frame, u - of.left), profile->cover)"),
+    ("the wall's start is typed for a band's own", "core/editing/run_edits.cpp", "next.bands[band].start ? *next.bands[band].start : next.start", "next.bands[band].start && u < Length() ? *next.bands[band].start : next.start"),
+    ("a joint stands off the wall", "core/editing/run_edits.cpp", "if (joint > Length() && joint < width.value()) return std::nullopt;", "if (joint >= Length()) return std::nullopt;"),
+    ("a band's limit passes the next", "core/editing/run_edits.cpp", "if (z > low && z < high) return std::nullopt;", "if (z > low) return std::nullopt;"),
+    ("the lowest band keeps a limit", "core/editing/run_edits.cpp", "next.bands.front().from.reset();", ""),
+    ("points are put in at the right end", "core/editing/outline_edits.cpp", "return one.u > at.u; }", "return one.u > at.u * 1000; }"),
+    ("a window that is chosen with its column goes twice as far", "core/editing/part_edits.cpp", "const auto box = openingBox(first, on, *byId(on.openings, part.id));", "const auto box = openingBox(job, job.walls[wall], *byId(job.walls[wall].openings, part.id));"),
+    ("what is measured from a deleted column follows", "core/editing/part_edits.cpp", "columnRemoved(now, wall, number, Anchored::Stay)", "columnRemoved(now, wall, number, Anchored::Follow)"),
+    ("copies go the other way from the right corner", "core/editing/wall_things.cpp", "anchor.distance += anchor.from == Anchor::From::RightCorner ? -du : du;", "anchor.distance += du;"),
+    ("the bay that has the first one is filled again", "core/editing/bay_steps.cpp", "if (bay == own) continue;", ""),
+    ("across the building left stays left", "core/editing/mirrored_across.cpp", "across.from = left ? Anchor::From::RightCorner : Anchor::From::LeftCorner;", "across.from = left ? Anchor::From::LeftCorner : Anchor::From::RightCorner;"),
+    ("across the building a window is a width off", "core/editing/mirrored_across.cpp", "(centre ? Length() : thick)", "(centre ? thick : Length())"),
+    ("any four corners are a rectangle", "core/editing/mirrored_across.cpp", "way(p[0], p[1]) != way(p[3], p[2])", "p.empty()"),
+    ("members stay behind", "core/editing/copied_parts.cpp", "if (!known) job.members.push_back(*brought);", ""),
+    ("a column that the wall has not is kept", "core/editing/copied_parts.cpp", "stated.from != Anchor::From::Column || columnAt(wall.columns, stated.column)", "stated.from != Anchor::From::Column || stated.column > 0"),
+    ("a girt stops at its corner", "core/editing/dragged.cpp", "on ? std::nullopt : std::optional<Length>(u)", "std::optional<Length>(on ? u : u)"),
+    ("the nearest thing wins, whatever it is", "core/editing/snaps.cpp", "std::tuple(snap.to.kind, absolute(snap.by),", "std::tuple(absolute(snap.by), snap.to.kind,"),
+    ("what is dragged is snapped to", "core/editing/snap_candidates.cpp", "if (!found || isLeftOut(id)) return;", "if (!found) return;"),
+    ("the unit is fine at every zoom", "core/editing/snaps.cpp", "return fine >= reach * unitsInReach ? fine : coarse;", "return fine >= reach ? fine : coarse;"),
+    ("a pipe above is a neighbour", "core/editing/neighbours.cpp", "if (is.top <= box_.bottom || is.bottom >= box_.top) return;", ""),
+    ("a girt that ends before is a neighbour", "core/editing/neighbours.cpp", "reach.from < box_.right && reach.to > box_.left", "reach.from < box_.right"),
+    ("what is typed goes to the right", "core/editing/typed_drag.cpp", "return pointer < start ? start - length : start + length;", "return pointer < start ? start + length : start + length;"),
+    ("while moving, the other way follows the pointer", "core/editing/typed_drag.cpp", "typed.main && drag == DragFor::Moving ? from : to", "typed.main && drag == DragFor::Drawing ? from : to"),
+    ("sheets of another length count twice", "core/editing/order_changes.cpp", "std::max(gone, come)", "gone + come"),
+    ("sheets that are cut otherwise are not lit", "core/editing/order_changes.cpp", "a.blankLength == b.blankLength && a.rings == b.rings", "a.blankLength == b.blankLength"),
+    ("ranges of lengths are not held", "core/editing/table_faults.cpp", "if (holds(range, length)) return;", "if (holds(range, length) || length > Length()) return;"),
+    ("rules between members are not held", "core/editing/table_faults.cpp", "faults_.push_back({pathOf(at), std::string(message)});", "(void)at;\n  (void)message;"),
+    ("items are kept anew in every state", "core/editing/kept_list.h", "return same == like.end() ? std::make_shared<const Item>(item) : *same;", "(void)same;\n  return std::make_shared<const Item>(item);"),
+    ("an opening that stays is kept again", "core/editing/kept_list.h", "if (like && isKept(items, like)) return like;", ""),
+]
+PROGRAMS = {"edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
 # Of the random tests those that look at what the mutants of a kind change.
 RANDOM = {"test_fuzz", "test_outside"}
-LOOKS_AT = {"batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
+LOOKS_AT = {"edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
 
 
 def run(words, **more):
@@ -144,7 +191,7 @@ def failing(build, kind):
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
     asked = set(sys.argv[1:]) or set(PROGRAMS)
-    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY)) for m in mutants if asked & {kind, m[0]}]
+    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS)) for m in mutants if asked & {kind, m[0]}]
     programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:

@@ -24,6 +24,8 @@ COLUMNS = {
     "holes.csv": "mark,support,x_in,s_in,wall,u_in,z_in,through_lap,screw,edge_x_in,chalk_in,count,basis,status,drilled,zone",
     "cuts.csv": "mark,ring,corner,x_in,y_in",
     "module-marks.csv": "wall,band,mark,leading_edge_u_in,base_in,top_girt_in,plumb_check,hung",
+    "openings.csv": "wall,id,kind,from,column,distance_in,to,width_in,height_in,sill_in,jamb_trim_in,jamb_clearance_in,"
+    "head_clearance_in,sill_clearance_in,frame_face_in,frame_bend_in,frame_member",
     "survey.csv": "wall,line,u_in,height_in,within_in,by,date",
     "findings.csv": "grade,id,wall,mark,where,why,do,source",
     "contents.csv": "file,what,pages,bytes",

@@ -211,7 +211,7 @@ void AppearanceTest::keysInMenusAreUnique() {
 }
 
 void AppearanceTest::panelsHaveNames() {
-  for (const char* name : {"walls", "plan", "board", "pages", "sheets", "openings", "particulars", "findings",
+  for (const char* name : {"walls", "plan", "board", "pages", "sheets", "openingsTable", "particulars", "findings",
                            "findingWords", "faults", "packetProgress"}) {
     const auto* panel = find<QWidget>(name);
     QVERIFY2(panel, name);

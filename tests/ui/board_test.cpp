@@ -145,7 +145,7 @@ void BoardTest::aClickChoosesWhatLiesThere() {
   QTest::mouseClick(&it.board, Qt::LeftButton, {}, {it.board.width() - 3, 40});
   QCOMPARE(chosen.count(), 2);
   QVERIFY(!it.board.chosen());
-  it.board.setChosen(opening);
+  it.board.setChosen({opening});
   QCOMPARE(chosen.count(), 2);
 }
 
@@ -209,7 +209,7 @@ void BoardTest::whatIsChosenIsNotToldByColourAlone() {
   grey.setColor(QPalette::Highlight, grey.color(QPalette::Text));
   it.board.setPalette(grey);
   const QImage before = it.board.grab().toImage();
-  it.board.setChosen(thing(*it.shown, Part::Kind::Piece, 2));
+  it.board.setChosen({thing(*it.shown, Part::Kind::Piece, 2)});
   const QImage after = it.board.grab().toImage();
   int changed = 0;
   for (int y = 0; y < after.height(); ++y) {
@@ -251,7 +251,7 @@ void BoardTest::pictures() {
       const QString base = QString::fromLatin1(name) + (night ? "-dark" : "");
       save(it.board, base + "-whole", 1);
       for (int i = 0; i < 6; ++i) wheel(it.board, {500, 330}, 120);
-      it.board.setChosen(it.shown->things.at(it.shown->things.size() / 4).part);
+      it.board.setChosen({it.shown->things.at(it.shown->things.size() / 4).part});
       save(it.board, base + "-half", 1.5);
       for (int i = 0; i < 6; ++i) wheel(it.board, {500, 330}, 120);
       save(it.board, base + "-near", 2);

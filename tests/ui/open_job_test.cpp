@@ -7,6 +7,7 @@
 #include <QTreeWidget>
 
 #include "tests/ui/open_window.h"
+#include "ui/session/recent_jobs.h"
 
 using namespace ribwright;
 
@@ -23,6 +24,8 @@ class OpenJobTest : public QObject {
   void aFileChangedOnTheDiskIsOfferedOnce();
   void aFileReplacedByAnotherIsOffered();
   void jobsOpenedBeforeAreOfferedTheLatestFirst();
+  void aJobThatIsGoneIsGreyedAndCanBeForgotten();
+  void theStartPageOffersJobsByName();
   void nothingCanBeUndoneOfAJobJustOpened();
   void anEditIsUndoneAndDoneAgain();
 
@@ -75,8 +78,8 @@ void OpenJobTest::theTablesSayWhatTheLayoutSays() {
       for (int row = 0; row < sheets->rowCount(); ++row)
         QCOMPARE(sheets->index(row, 0).data().toString().toStdString(), pieces[std::size_t(row)].mark);
       const Wall& stated = window_->session().chosenWall();
-      QCOMPARE(find<QTableView>("openings")->model()->rowCount(),
-               int(stated.openings.size() + stated.penetrations.size()));
+      QCOMPARE(find<QTableView>("openingsTable")->model()->rowCount(), int(stated.openings.size()) + 1);  // and a new one
+      QCOMPARE(find<QTableView>("penetrationsTable")->model()->rowCount(), int(stated.penetrations.size()) + 1);
     }
   }
 }
@@ -165,10 +168,48 @@ void OpenJobTest::jobsOpenedBeforeAreOfferedTheLatestFirst() {
   const QString first = samples().filePath("lean-to.json");
   QVERIFY((*window_)->openJob(first));
   QVERIFY((*window_)->openJob(workshop()));
-  QCOMPARE(offered(), QStringList({workshop(), first}));
+  QCOMPARE(offered(), QStringList({"&1  " + workshop(), "&2  " + first}));
   menu->actions().at(1)->trigger();
   QCOMPARE(window_->session().path(), first);
-  QCOMPARE(offered(), QStringList({first, workshop()}));
+  QCOMPARE(offered(), QStringList({"&1  " + first, "&2  " + workshop()}));
+}
+
+void OpenJobTest::aJobThatIsGoneIsGreyedAndCanBeForgotten() {
+  auto* menu = find<QMenu>("recent");
+  const QString gone = folder_.filePath("soon & gone.json");
+  QVERIFY(writeFile(gone, readFile(workshop())));
+  QVERIFY((*window_)->openJob(gone));
+  QVERIFY((*window_)->openJob(workshop()));
+  emit menu->aboutToShow();
+  QVERIFY(menu->actions().at(1)->isEnabled());
+  QCOMPARE(menu->actions().size(), 2);
+  QVERIFY(QFile::remove(gone));
+  emit menu->aboutToShow();
+  QVERIFY(!menu->actions().at(1)->isEnabled());
+  QVERIFY(menu->actions().at(1)->text().endsWith("soon && gone.json (not there)"));
+  find<QAction>("forgetGone")->trigger();
+  emit menu->aboutToShow();
+  QCOMPARE(menu->actions().size(), 1);
+}
+
+void OpenJobTest::theStartPageOffersJobsByName() {
+  const QString gone = folder_.filePath("gone.json");
+  rememberJob(gone, "A barn");
+  rememberJob(workshop(), "The workshop");
+  window_->renew();
+  auto* list = find<QTreeWidget>("recentJobs");
+  QCOMPARE(list->topLevelItemCount(), 2);
+  QCOMPARE(list->topLevelItem(0)->text(0), QString("The workshop"));
+  QCOMPARE(list->topLevelItem(0)->text(1), workshop());
+  QVERIFY(list->topLevelItem(1)->text(1).endsWith("(not there)"));
+  list->setCurrentItem(list->topLevelItem(1));
+  QVERIFY(!find<QPushButton>("openRecent")->isEnabled());
+  find<QPushButton>("forgetRecent")->click();
+  QCOMPARE(list->topLevelItemCount(), 1);
+  QCOMPARE(int(recentJobs().size()), 1);
+  list->setFocus();
+  QTest::keyClick(list, Qt::Key_Return);
+  QCOMPARE(window_->session().path(), workshop());
 }
 
 void OpenJobTest::nothingCanBeUndoneOfAJobJustOpened() {

@@ -40,10 +40,11 @@ class OpenWindow {
   }
 
   void renew() {
-    window = std::make_unique<MainWindow>();
+    window = std::make_unique<MainWindow>(keeping);
     window->show();
     window->activateWindow();  // keys go to the window that is active
     if (!QTest::qWaitForWindowActive(window.get())) qFatal("the window does not become active");
+    window->furnish();
   }
   MainWindow* operator->() const { return window.get(); }
   Session& session() const { return window->session(); }
@@ -54,6 +55,7 @@ class OpenWindow {
   }
   const std::vector<WallTile*>& tiles() const { return find<PerimeterStrip>("walls")->tiles(); }
 
+  KeepingManner keeping = noKeeping();  // of the next renew()
   std::unique_ptr<MainWindow> window;
 
  private:

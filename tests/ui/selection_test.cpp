@@ -115,7 +115,7 @@ void SelectionTest::aRowOfATableChoosesItsPart() {
     QVERIFY(session().chosen() == piece(row));
   }
   QVERIFY(!session().chosenWall().openings.empty());
-  auto* openings = find<QTableView>("openings");
+  auto* openings = find<QTableView>("openingsTable");
   openings->setCurrentIndex(openings->model()->index(0, 0));
   QVERIFY(session().chosen() ==
           (Part{Part::Kind::Opening, session().chosenWall().letter, session().chosenWall().openings[0].id}));

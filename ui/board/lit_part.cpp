@@ -52,12 +52,14 @@ void paintLit(QPainter& painter, const BoardPicture& picture, const Part& part, 
               const QRectF& area, double capital, const QColor& colour) {
   Box place{};
   if (!placeOf(picture, part, place)) return;
-  const bool chosen = lit == Lit::Chosen;
+  const bool chosen = lit == Lit::Chosen, changed = lit == Lit::Changed;
   QColor hatch = colour;
   hatch.setAlphaF(0.55F);
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(QPen(colour, chosen ? 3 : 1.5, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
-  painter.setBrush(chosen ? QBrush(hatch, Qt::BDiagPattern) : QBrush(Qt::NoBrush));
+  painter.setPen(QPen(colour, chosen ? 3 : 1.5, changed ? Qt::DashLine : Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+  painter.setBrush(chosen    ? QBrush(hatch, Qt::BDiagPattern)
+                   : changed ? QBrush(hatch, Qt::Dense6Pattern)
+                             : QBrush(Qt::NoBrush));
   if (part.kind == Part::Kind::Screw) {
     painter.setBrush(Qt::NoBrush);
     return paintScrew(painter, view.at(PaperPoint{place.left, place.top}), capital);

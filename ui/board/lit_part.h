@@ -11,7 +11,7 @@ class QPainter;
 
 namespace ribwright {
 
-enum class Lit { Hovered, Chosen };  // a thin outline; a thick one and hatching
+enum class Lit { Hovered, Chosen, Changed };  // a thin outline; a thick one and hatching; a broken one and dots
 
 // Nothing when the wall has no such part. `area`: the view, pixels; `capital`: as in BoardPainter.
 void paintLit(QPainter& painter, const BoardPicture& picture, const Part& part, Lit lit, const BoardView& view,

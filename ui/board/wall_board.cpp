@@ -1,13 +1,16 @@
 #include "ui/board/wall_board.h"
 
+#include <QContextMenuEvent>
 #include <QEvent>
 #include <QFontMetricsF>
+#include <QGuiApplication>
 #include <QKeyEvent>
 #include <QPainter>
 #include <algorithm>
 
 #include "core/drawing/board_pick.h"
 #include "ui/board/board_notes.h"
+#include "ui/board/hand_picture.h"
 #include "ui/board/lit_part.h"
 #include "ui/board/rulers.h"
 
@@ -57,13 +60,21 @@ void WallBoard::setWall(std::shared_ptr<const BoardPicture> picture) {
   update();
 }
 
-void WallBoard::setChosen(const std::optional<Part>& part) {
-  if (chosen_ == part) return;
-  chosen_ = part;
+void WallBoard::setChosen(const std::vector<Part>& parts) {
+  if (chosen_ == parts) return;
+  chosen_ = parts;
   if (picture_) {
     const QString title = QString::fromStdString(picture_->title);
-    setAccessibleName(part ? tr("%1, chosen: %2").arg(title, QString::fromStdString(part->id)) : title);
+    QStringList ids;
+    for (const Part& part : parts) ids << QString::fromStdString(part.id);
+    setAccessibleName(ids.isEmpty() ? title : tr("%1, chosen: %2").arg(title, ids.join(QStringLiteral(", "))));
   }
+  update();
+}
+
+void WallBoard::setChanged(const std::vector<Part>& parts) {
+  if (changed_ == parts) return;
+  changed_ = parts;
   update();
 }
 
@@ -106,13 +117,49 @@ std::optional<Part> WallBoard::partAt(const QPointF& pixel) const {
   return ribwright::partAt(*picture_, view().placeOf(pixel), reach / view().zoom, view().zoom);
 }
 
-void WallBoard::clicked(const QPointF& pixel) { choose(partAt(pixel)); }
+void WallBoard::clicked(const QPointF& pixel, Qt::KeyboardModifiers keys) {
+  if (hand_ && hand_->clickedAt(pixel, keys)) return update();
+  const std::optional<Part> part = partAt(pixel);
+  if (!(keys & (Qt::ControlModifier | Qt::ShiftModifier))) return choose(part);
+  if (part) emit partAlsoChosen(*part);
+}
 
-void WallBoard::pointedAt(const std::optional<QPointF>& pixel) { setHovered(pixel ? partAt(*pixel) : std::nullopt); }
+void WallBoard::pointedAt(const std::optional<QPointF>& pixel) {
+  setHovered(pixel ? partAt(*pixel) : std::nullopt);
+  if (!hand_ || !pixel) return;
+  hand_->movedTo(*pixel, QGuiApplication::keyboardModifiers());
+  if (hand_->picture()) update();
+}
+
+bool WallBoard::grabs(const QPointF& pixel, Qt::KeyboardModifiers keys) {
+  const bool taken = hand_ && hand_->takes(pixel, keys);
+  if (taken) update();
+  return taken;
+}
+
+void WallBoard::draggedTo(const QPointF& pixel, Qt::KeyboardModifiers keys) {
+  hand_->movedTo(pixel, keys);
+  update();
+}
+
+void WallBoard::released(const QPointF& pixel, Qt::KeyboardModifiers keys) {
+  hand_->letGo(pixel, keys);
+  update();
+}
+
+Qt::CursorShape WallBoard::cursorAt(const QPointF& pixel) const {
+  return hand_ ? hand_->cursorAt(pixel) : ZoomedBoard::cursorAt(pixel);
+}
+
+void WallBoard::contextMenuEvent(QContextMenuEvent* event) {
+  if (!hand_) return ZoomedBoard::contextMenuEvent(event);
+  const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
+  hand_->menuAsked(byKey ? std::nullopt : std::optional(QPointF(event->pos())), event->globalPos());
+}
 
 void WallBoard::choose(const std::optional<Part>& part) {
-  if (part == chosen_) return;
-  setChosen(part);
+  if (part == chosen() && chosen_.size() < 2) return;
+  setChosen(part ? std::vector<Part>{*part} : std::vector<Part>{});
   emit partChosen(part);
 }
 
@@ -123,7 +170,7 @@ bool WallBoard::chooseNextSheet(int step) {
   while (count < static_cast<int>(things.size()) &&
          things[static_cast<std::size_t>(count)].part.kind == Part::Kind::Piece)
     ++count;
-  const int now = chosen_ ? thingOf(*picture_, *chosen_) : -1;
+  const int now = chosen() ? thingOf(*picture_, *chosen()) : -1;
   const bool onSheet = now >= 0 && now < count;
   const int next = onSheet ? now + step : step > 0 ? 0 : -1;
   if (next < 0 || next >= count) return false;
@@ -141,9 +188,10 @@ void WallBoard::setHovered(const std::optional<Part>& part) {
 }
 
 void WallBoard::keyPressEvent(QKeyEvent* event) {
+  if (hand_ && hand_->keyPressed(*event)) return update();
   switch (event->key()) {
     case Qt::Key_Escape:
-      if (chosen_) return choose(std::nullopt);
+      if (!chosen_.empty()) return choose(std::nullopt);
       break;
     // Tab alone goes through the sheets: with Ctrl it leaves the board.
     case Qt::Key_Tab:
@@ -173,15 +221,24 @@ void WallBoard::paintEvent(QPaintEvent*) {
     for (const BoardNote& note : notes) plates.push_back(note.plate);
     painter.setClipRect(area);
     painter_.paint(painter, *picture_, view(), area, inks, plates);
-    const double capital = painter_.capital();
-    if (hovered_ && hovered_ != chosen_)
-      paintLit(painter, *picture_, *hovered_, Lit::Hovered, view(), area, capital, inks.chosen);
-    if (chosen_) paintLit(painter, *picture_, *chosen_, Lit::Chosen, view(), area, capital, inks.chosen);
+    paintParts(painter, area, inks);
     paintNotes(painter, notes, font(), inks);
+    if (const HandPicture* hand = hand_ ? hand_->picture() : nullptr)
+      paintHand(painter, *hand, view(), area, font(), palette());
     painter.setClipping(false);
     if (hasFace(*picture_)) paintRulers(painter, QRectF(rect()), view(), picture_->style, font(), palette());
   }
   paintFocus(painter);
+}
+
+void WallBoard::paintParts(QPainter& painter, const QRectF& area, const BoardInks& inks) {
+  const auto lit = [&](const Part& part, Lit how) {
+    paintLit(painter, *picture_, part, how, view(), area, painter_.capital(), inks.chosen);
+  };
+  const bool hoveredChosen = hovered_ && std::find(chosen_.begin(), chosen_.end(), *hovered_) != chosen_.end();
+  for (const Part& part : changed_) lit(part, Lit::Changed);
+  if (hovered_ && !hoveredChosen) lit(*hovered_, Lit::Hovered);
+  for (const Part& part : chosen_) lit(part, Lit::Chosen);
 }
 
 void WallBoard::changeEvent(QEvent* event) {

@@ -4,9 +4,12 @@
 
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "core/drawing/board_picture.h"
+#include "ui/board/board_hand.h"
 #include "ui/board/zoomed_board.h"
+#include "ui/painting/board_inks.h"
 #include "ui/painting/board_painter.h"
 
 namespace ribwright {
@@ -19,9 +22,15 @@ class WallBoard : public ZoomedBoard {
 
   // The same wall again keeps its view; another one is shown whole. Null: nothing.
   void setWall(std::shared_ptr<const BoardPicture> picture);
-  // Tells nobody.
-  void setChosen(const std::optional<Part>& part);
-  const std::optional<Part>& chosen() const { return chosen_; }
+  // Tells nobody. The last one is the chosen one where only one counts.
+  void setChosen(const std::vector<Part>& parts);
+  std::optional<Part> chosen() const { return chosen_.empty() ? std::nullopt : std::optional(chosen_.back()); }
+  // Lit up for a moment: sheets that an edit changed.
+  void setChanged(const std::vector<Part>& parts);
+  // Who holds a tool over the board; null: nobody. Not owned.
+  void setHand(BoardHand* hand) { hand_ = hand; }
+  const BoardView& shownAt() const { return view(); }
+  QRectF wallRect() const { return viewRect(); }
   // Brings the part into view, nearer if it would be too small to see.
   void show(const Part& part);
   using QWidget::show;
@@ -36,15 +45,22 @@ class WallBoard : public ZoomedBoard {
 
  signals:
   void partChosen(const std::optional<ribwright::Part>& part);
+  // With Ctrl or Shift: to be added to what is chosen, or taken out.
+  void partAlsoChosen(const ribwright::Part& part);
   void hovered(const std::optional<ribwright::Part>& part);
 
  protected:
   QRectF viewRect() const override;  // without the rulers
-  void clicked(const QPointF& pixel) override;
+  void clicked(const QPointF& pixel, Qt::KeyboardModifiers keys) override;
+  bool grabs(const QPointF& pixel, Qt::KeyboardModifiers keys) override;
+  void draggedTo(const QPointF& pixel, Qt::KeyboardModifiers keys) override;
+  void released(const QPointF& pixel, Qt::KeyboardModifiers keys) override;
+  Qt::CursorShape cursorAt(const QPointF& pixel) const override;
   void pointedAt(const std::optional<QPointF>& pixel) override;
   void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
   bool focusNextPrevChild(bool next) override;
 
  private:
@@ -55,7 +71,11 @@ class WallBoard : public ZoomedBoard {
 
   std::shared_ptr<const BoardPicture> picture_;
   BoardPainter painter_;
-  std::optional<Part> chosen_, hovered_;
+  void paintParts(QPainter& painter, const QRectF& area, const BoardInks& inks);
+
+  std::vector<Part> chosen_, changed_;
+  std::optional<Part> hovered_;
+  BoardHand* hand_ = nullptr;
 };
 
 }  // namespace ribwright

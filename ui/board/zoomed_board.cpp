@@ -7,6 +7,7 @@
 #include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ribwright {
 
@@ -79,10 +80,15 @@ void ZoomedBoard::mousePressEvent(QMouseEvent* event) {
   held_ = event->button();
   pressed_ = grabbed_ = event->position();
   dragging_ = false;
+  grabbing_ = held_ == Qt::LeftButton && grabs(event->position(), event->modifiers());
 }
 
 void ZoomedBoard::mouseMoveEvent(QMouseEvent* event) {
-  if (held_ == Qt::NoButton) return pointedAt(event->position());
+  if (grabbing_) return draggedTo(event->position(), event->modifiers());
+  if (held_ == Qt::NoButton) {
+    setCursor(cursorAt(event->position()));
+    return pointedAt(event->position());
+  }
   const QPointF moved = event->position() - pressed_;
   if (!dragging_ && std::hypot(moved.x(), moved.y()) < dragFrom) return;
   dragging_ = true;
@@ -96,8 +102,9 @@ void ZoomedBoard::mouseReleaseEvent(QMouseEvent* event) {
   const bool click = !dragging_ && held_ == Qt::LeftButton;
   held_ = Qt::NoButton;
   dragging_ = false;
-  setCursor(cursor_);
-  if (click) clicked(event->position());
+  setCursor(cursorAt(event->position()));
+  if (std::exchange(grabbing_, false)) return released(event->position(), event->modifiers());
+  if (click) clicked(event->position(), event->modifiers());
 }
 
 void ZoomedBoard::mouseDoubleClickEvent(QMouseEvent* event) {

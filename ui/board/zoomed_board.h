@@ -46,10 +46,16 @@ class ZoomedBoard : public QWidget {
   // The part of the widget that shows it.
   virtual QRectF viewRect() const { return QRectF(rect()); }
   // With the left button, and not dragged.
-  virtual void clicked(const QPointF&) {}
+  virtual void clicked(const QPointF&, Qt::KeyboardModifiers) {}
+  // The left button went down: true takes it until draggedTo() and released(), instead of moving the view.
+  virtual bool grabs(const QPointF&, Qt::KeyboardModifiers) { return false; }
+  virtual void draggedTo(const QPointF&, Qt::KeyboardModifiers) {}
+  virtual void released(const QPointF&, Qt::KeyboardModifiers) {}
   virtual void doubleClicked(const QPointF&) { fit(); }
   // No button is held; absent: the cursor is not over it.
   virtual void pointedAt(const std::optional<QPointF>&) {}
+  // Where nothing is dragged.
+  virtual Qt::CursorShape cursorAt(const QPointF&) const { return cursor_; }
   // A frame when the keys go here; painted last.
   void paintFocus(QPainter& painter) const;
 
@@ -74,6 +80,7 @@ class ZoomedBoard : public QWidget {
   Qt::MouseButton held_ = Qt::NoButton;
   QPointF pressed_, grabbed_;
   bool dragging_ = false;
+  bool grabbing_ = false;  // the button is taken
   bool fitted_ = true;
 };
 

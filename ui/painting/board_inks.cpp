@@ -37,7 +37,7 @@ BoardInks boardInks(const QPalette& palette) {
   inks.sheet = between(base, text, 0.075);
   inks.translucent = between(base, highlight, 0.2);
   inks.quiet = between(base, text, 0.36);
-  inks.steel = between(between(base, text, 0.62), highlight, 0.45);
+  inks.steel = between(between(base, text, 0.62), highlight, 0.2);
   inks.line = between(base, text, 0.92);
   inks.chosen = highlight;
   return inks;

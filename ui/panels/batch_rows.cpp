@@ -37,7 +37,7 @@ PartRows::Row rowOf(const Session& session, const DrillBatch& batch) {
   const QString standing = cleared ? QStringLiteral("✓ ") + Texts::tr("cleared")
                                    : gradeSign(Grade::Stop) + QLatin1Char(' ') + Texts::tr("held");
   return {
-      {Part::Kind::Batch, session.chosenWall().letter, batch.id},
+      Part{Part::Kind::Batch, session.chosenWall().letter, batch.id},
       {QString::fromStdString(batch.id), said(session, sheetsOf(batch, session.chosenPlan().layout)),
        QString::number(batch.pieces.size()), standing, cleared ? rowsText(session, batch) : whyText(session, batch)}};
 }
@@ -54,10 +54,11 @@ PartRows batchRows(const Session& session) {
   PartRows all;
   all.columns = {{Texts::tr("Batch")},
                  {Texts::tr("Sheets")},
-                 {Texts::tr("How many")},
+                 {Texts::tr("How many"), true},
                  {Texts::tr("May be drilled")},
                  {Texts::tr("Rows from the lower end; or why it is held and what to do")}};
   if (!session.isOpen() || session.wall() < 0) return all;
+  all.style = session.style();
   for (const DrillBatch& batch : session.chosenPlan().batches) all.rows.push_back(rowOf(session, batch));
   return all;
 }

@@ -49,6 +49,7 @@ FindingPanel::FindingPanel(Session& session, QWidget* parent)
   connect(list_, &QTreeWidget::itemClicked, this, &FindingPanel::chooseCurrent);
   connect(&session_, &Session::jobChanged, this, &FindingPanel::showJob);
   connect(&session_, &Session::chosenChanged, this, &FindingPanel::showPart);
+  if (session_.isOpen()) showJob();
 }
 
 void FindingPanel::fit() {

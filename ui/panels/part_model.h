@@ -1,4 +1,4 @@
-// Parts of the chosen wall as rows of a table.
+// Parts as rows of a table. The order in which they are seen is the table's own and changes nothing of the job.
 #pragma once
 
 #include <QAbstractTableModel>
@@ -7,20 +7,22 @@
 #include <vector>
 
 #include "core/drawing/drawing.h"
+#include "core/units/length_text.h"
 
 namespace ribwright {
 
 struct PartRows {
   struct Column {
     QString title;
-    bool figure = false;  // set to the right
+    bool figure = false;  // set to the right; a length, or a number
   };
   struct Row {
-    Part part;
-    QStringList cells;  // parallel to the columns
+    std::optional<Part> part;  // absent: it points at nothing that can be chosen
+    QStringList cells;         // parallel to the columns
   };
   std::vector<Column> columns;
   std::vector<Row> rows;
+  LengthStyle style{};
 };
 
 class PartModel : public QAbstractTableModel {
@@ -29,18 +31,36 @@ class PartModel : public QAbstractTableModel {
  public:
   explicit PartModel(QObject* parent = nullptr) : QAbstractTableModel(parent) {}
 
+  // The order stays as it was asked for; where the parts are the same as before no row changes its place.
   void setRows(PartRows rows);
-  const Part& partAt(int row) const { return shown_.rows[static_cast<std::size_t>(row)].part; }
+  // Absent: the row points at nothing, or is none of theirs.
+  std::optional<Part> partAt(int row) const;
   // -1: it is not among them.
   int rowOf(const std::optional<Part>& part) const;
+  // Index into the rows as they were set; as many as there are: past the last.
+  std::size_t statedAt(int row) const;
+  int shownAt(std::size_t stated) const;
+
+  // What is copied of a cell.
+  virtual QString plainText(int row, int column) const;
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role) const override;
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  // A column of -1: as they were set.
+  void sort(int column, Qt::SortOrder order = Qt::AscendingOrder) override;
+
+ protected:
+  const PartRows& shown() const { return shown_; }
 
  private:
+  std::vector<std::size_t> sorted() const;
+
   PartRows shown_;
+  std::vector<std::size_t> order_;  // from a row that is seen to one that was set
+  int column_ = -1;
+  Qt::SortOrder direction_ = Qt::AscendingOrder;
 };
 
 }  // namespace ribwright

@@ -1,4 +1,4 @@
-// The tables under the wall: its sheets in hanging order, its openings and penetrations as they are stated.
+// The table of the chosen wall's sheets in hanging order.
 #pragma once
 
 #include "ui/panels/part_model.h"
@@ -8,6 +8,5 @@ namespace ribwright {
 
 // Of the chosen wall; no rows without one.
 PartRows sheetRows(const Session& session);
-PartRows openingRows(const Session& session);
 
 }  // namespace ribwright

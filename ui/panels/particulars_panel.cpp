@@ -52,6 +52,7 @@ ParticularsPanel::ParticularsPanel(Session& session, QWidget* parent)
   connect(&session_, &Session::wallChanged, this, &ParticularsPanel::showChosen);
   connect(&session_, &Session::chosenChanged, this, &ParticularsPanel::showChosen);
   connect(&session_, &Session::historyChanged, this, &ParticularsPanel::showStated);
+  if (session_.isOpen()) showChosen();
 }
 
 void ParticularsPanel::makeRows() {

@@ -2,11 +2,13 @@
 
 #include <QHelpEvent>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QToolTip>
 #include <algorithm>
 
+#include "core/editing/sight_edits.h"
 #include "ui/panels/mixed_colour.h"
 #include "ui/panels/wall_state.h"
 
@@ -37,6 +39,7 @@ PlanInset::PlanInset(Session& session, QWidget* parent) : QWidget(parent), sessi
   setMouseTracking(true);
   setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
   connect(&session_, &Session::jobChanged, this, &PlanInset::place);
+  connect(&session_, &Session::previewChanged, this, &PlanInset::place);
   connect(&session_, &Session::wallChanged, this, QOverload<>::of(&QWidget::update));
 }
 
@@ -44,7 +47,7 @@ QSize PlanInset::sizeHint() const { return {34 * fontMetrics().averageCharWidth(
 
 void PlanInset::place() {
   picture_ = session_.isOpen()
-                 ? planPicture(session_.job(), session_.plan(), QSizeF(size()), fontMetrics().lineSpacing())
+                 ? planPicture(session_.seenJob(), session_.seenPlan(), QSizeF(size()), fontMetrics().lineSpacing())
                  : PlanPicture{};
   update();
 }
@@ -89,7 +92,7 @@ void PlanInset::paintWalls(QPainter& painter) const {
     font.setBold(chosen);
     painter.setFont(font);
     painter.setPen(ink);
-    paintCentred(painter, wall.letter, QString::fromStdString(session_.job().walls[i].letter));
+    paintCentred(painter, wall.letter, QString::fromStdString(session_.seenJob().walls[i].letter));
     const double size = fontMetrics().height() / 3.0;
     if (!wall.sheeted || wall.line.length() < 3 * size) continue;
     const QPointF along = (wall.line.p2() - wall.line.p1()) / wall.line.length();
@@ -137,11 +140,12 @@ void PlanInset::paintNorth(QPainter& painter) const {
 }
 
 QString PlanInset::hintAt(const QPointF& point) const {
-  for (std::size_t i = 0; i < picture_.sights.size(); ++i) {
-    const PlanPicture::Sight& sight = picture_.sights[i];
-    if (QLineF(sight.at, point).length() > reach() / 2) continue;
-    const QString words = sight.beyond ? tr("Sight point: %1, farther away") : tr("Sight point: %1");
-    return words.arg(sight.name);
+  const int sight = sightNear(picture_, point, reach() / 2);
+  if (sight >= 0) {
+    const PlanPicture::Sight& eye = picture_.sights[static_cast<std::size_t>(sight)];
+    const QString words = eye.beyond ? tr("Sight point: %1, farther away. Drag it: the laps turn away from it.")
+                                     : tr("Sight point: %1. Drag it: the laps turn away from it.");
+    return words.arg(eye.name);
   }
   const int wall = wallAt(picture_, point, reach());
   return wall < 0 ? QString() : wallState(session_, static_cast<std::size_t>(wall)).sentences();
@@ -157,16 +161,64 @@ bool PlanInset::event(QEvent* event) {
 }
 
 void PlanInset::mousePressEvent(QMouseEvent* event) {
-  session_.chooseWall(wallAt(picture_, event->position(), reach()));
+  if (event->button() != Qt::LeftButton) return;
+  dragged_ = session_.isOpen() ? sightNear(picture_, event->position(), reach() / 2) : -1;
+  draggedTo_ = event->position();
+  if (dragged_ < 0) session_.chooseWall(wallAt(picture_, event->position(), reach()));
 }
 
 void PlanInset::mouseMoveEvent(QMouseEvent* event) {
+  if (dragged_ >= 0) return dragSight(event->position());
+  const bool onSight = sightNear(picture_, event->position(), reach() / 2) >= 0;
   const bool onWall = wallAt(picture_, event->position(), reach()) >= 0;
-  setCursor(onWall ? Qt::PointingHandCursor : Qt::ArrowCursor);
+  setCursor(onSight ? Qt::SizeAllCursor : onWall ? Qt::PointingHandCursor : Qt::ArrowCursor);
+}
+
+Outcome<Job> PlanInset::sightMoved(const QPointF& pixel) const {
+  const Job& job = session_.newest();
+  const auto index = static_cast<std::size_t>(dragged_);
+  if (index >= job.site.sightPoints.size()) return job;
+  return sightPointMovedTo(job, index, sightAt(picture_, pixel, job.site.sightPoints[index].at, job.units));
+}
+
+void PlanInset::dragSight(const QPointF& pixel) {
+  draggedTo_ = pixel;
+  if (const auto moved = sightMoved(pixel)) session_.preview(moved.value());
+}
+
+std::string PlanInset::sightEdit() const { return session_.words().say("edit.sight", {}, session_.style()); }
+
+void PlanInset::mouseReleaseEvent(QMouseEvent* event) {
+  if (dragged_ < 0 || event->button() != Qt::LeftButton) return;
+  const bool moved = session_.isPreview() || QLineF(draggedTo_, event->position()).length() > 0;
+  const auto job = sightMoved(event->position());
+  dragged_ = -1;
+  if (moved && job) session_.apply(sightEdit(), job.value());
+  session_.endPreview();
+}
+
+void PlanInset::contextMenuEvent(QContextMenuEvent* event) {
+  if (!session_.isOpen()) return;
+  const int sight = sightNear(picture_, event->pos(), reach() / 2);
+  QMenu menu(this);
+  menu.setObjectName(QStringLiteral("planMenu"));
+  QAction* add = menu.addAction(tr("&Add a sight point here"));
+  QAction* remove = sight < 0 ? nullptr : menu.addAction(tr("&Delete the sight point"));
+  QAction* picked = menu.exec(event->globalPos());
+  if (!picked) return;
+  const PlanPoint at = sightAt(picture_, event->pos(), {}, session_.newest().units);
+  session_.edit(sightEdit(), [&](const Job& job) {
+    if (picked == remove) return sightPointRemoved(job, static_cast<std::size_t>(sight));
+    return picked == add ? sightPointAdded(job, {tr("sight point").toStdString(), at, 1}) : Outcome<Job>(job);
+  });
 }
 
 void PlanInset::keyPressEvent(QKeyEvent* event) {
   const int key = event->key();
+  if (key == Qt::Key_Escape && dragged_ >= 0) {
+    dragged_ = -1;
+    return session_.endPreview();
+  }
   const bool back = key == Qt::Key_Left || key == Qt::Key_Up, on = key == Qt::Key_Right || key == Qt::Key_Down;
   if (!back && !on) return QWidget::keyPressEvent(event);
   session_.chooseWall(session_.wall() + (on ? 1 : -1));

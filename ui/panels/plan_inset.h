@@ -1,5 +1,5 @@
 // A small plan of the building: its walls with their letters, which way each hangs, where it is seen from, and north.
-// A wall that is clicked here is chosen everywhere.
+// A wall that is clicked here is chosen everywhere; a sight point is dragged, and the laps turn as it goes.
 #pragma once
 
 #include <QWidget>
@@ -29,6 +29,8 @@ class PlanInset : public QWidget {
   void resizeEvent(QResizeEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
@@ -40,7 +42,13 @@ class PlanInset : public QWidget {
   void paintNorth(QPainter& painter) const;
 
   Session& session_;
+  void dragSight(const QPointF& pixel);
+  Outcome<Job> sightMoved(const QPointF& pixel) const;
+  std::string sightEdit() const;
+
   PlanPicture picture_;
+  int dragged_ = -1;  // index of the sight point in the hand; -1: none
+  QPointF draggedTo_;
 };
 
 }  // namespace ribwright

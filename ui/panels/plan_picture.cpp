@@ -67,6 +67,17 @@ double distanceTo(const QLineF& line, const QPointF& point) {
   return QLineF(point, line.p1() + along * share).length();
 }
 
+// A letter goes along its wall from under a sight point.
+void standAside(PlanPicture::WallLine& wall, const std::vector<PlanPicture::Sight>& sights, double line) {
+  const double along = wall.line.length();
+  if (!wall.placed || along <= 0) return;
+  for (const PlanPicture::Sight& sight : sights) {
+    if (QLineF(sight.at, wall.letter).length() >= line) continue;
+    wall.letter += (wall.line.p2() - wall.line.p1()) / along * std::min(line * 1.5, along * 0.4);
+    return;
+  }
+}
+
 }  // namespace
 
 PlanPicture planPicture(const Job& job, const Plan& plan, const QSizeF& size, double line) {
@@ -79,7 +90,8 @@ PlanPicture planPicture(const Job& job, const Plan& plan, const QSizeF& size, do
   row.setTop(frame.bottom() - line * 1.3);
   if (anyUnplaced) room.setBottom(row.top() - line * 0.4);
   const QRectF bounds = boundsOf(job, plan);
-  const QTransform toPixels = into(room, bounds);
+  const QTransform toPixels = picture.toPixels = into(room, bounds);
+  picture.frame = frame;
   for (const PlanPoint& corner : job.building.outline) picture.outline << toPixels.map(metres(corner));
   for (const auto& wall : plan.walls) {
     PlanPicture::WallLine shown;
@@ -95,9 +107,31 @@ PlanPicture planPicture(const Job& job, const Plan& plan, const QSizeF& size, do
   if (bounds.isNull()) return picture;
   for (const SightPoint& point : job.site.sightPoints)
     picture.sights.push_back(sight(frame, toPixels.map(metres(point.at)), QString::fromStdString(point.name)));
+  for (PlanPicture::WallLine& wall : picture.walls) standAside(wall, picture.sights, line);
   const double turn = static_cast<double>(job.site.trueNorth.microdegrees) * 1e-6 * std::acos(-1.0) / 180;
   picture.north = QPointF(std::sin(turn), -std::cos(turn));
   return picture;
+}
+
+PlanPoint sightAt(const PlanPicture& picture, const QPointF& pixel, const PlanPoint& from, UnitSystem units) {
+  const QRectF inner = picture.frame.adjusted(3, 3, -3, -3);
+  QPointF place = picture.toPixels.inverted().map(pixel);
+  if (!inner.contains(pixel)) {
+    const QPointF middle = picture.toPixels.inverted().map(picture.frame.center());
+    const QLineF toward(middle, place);
+    const double far = std::max(QLineF(middle, metres(from)).length(), toward.length());
+    if (toward.length() > 0) place = middle + (place - middle) * (far / toward.length());
+  }
+  const Length unit = units == UnitSystem::FeetInches ? Length::feet(1) : Length::millimetres(100);
+  const auto rounded = [&](double m) { return roundTo(Length::nanometres(std::llround(m * 1e9)), unit); };
+  return {rounded(place.x()), rounded(-place.y())};
+}
+
+int sightNear(const PlanPicture& picture, const QPointF& pixel, double reach) {
+  for (std::size_t i = 0; i < picture.sights.size(); ++i) {
+    if (QLineF(picture.sights[i].at, pixel).length() <= reach) return static_cast<int>(i);
+  }
+  return -1;
 }
 
 int wallAt(const PlanPicture& picture, const QPointF& point, double reach) {

@@ -58,13 +58,27 @@ StatusLine::StatusLine(Session& session, QStatusBar* bar)
 
 void StatusLine::showJob() {
   hovered_.reset();
-  changes_->setText(changeText(session_.batchChanges()));
+  changes_->setText(whatChanged());
   changes_->setVisible(!changes_->text().isEmpty());
   const QString counts = tr("Findings of the whole job: %1").arg(countText(session_.plan(), gradeText));
   counts_->setText(countText(session_.plan(), gradeSign));
   counts_->setToolTip(counts);
   counts_->setAccessibleName(counts);
   units_->setText(session_.job().units == UnitSystem::FeetInches ? tr("feet and inches") : tr("millimetres"));
+}
+
+// "Move W1 by 4": 3 lengths changed, +2' 4". A/2 is held again"; nothing for a job that was just opened.
+QString StatusLine::whatChanged() const {
+  QStringList words;
+  const OrderChanges& order = session_.orderChanges();
+  if (!order.changedSheets.empty() || !order.sameOrder())
+    words << QString::fromStdString(orderChangeText(order, session_.words(), session_.style()));
+  const QString batches = changeText(session_.batchChanges());
+  if (!batches.isEmpty()) words << batches;
+  const std::string edit = session_.history()->undoName();
+  if (words.isEmpty()) return {};
+  return edit.empty() ? words.join(QStringLiteral("; "))
+                      : QString::fromStdString(edit) + QStringLiteral(": ") + words.join(QStringLiteral("; "));
 }
 
 void StatusLine::setHovered(const std::optional<Part>& part) {

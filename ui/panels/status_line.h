@@ -1,4 +1,4 @@
-// The window's lowest line: what the last edit did to the drill batches, what lies under the cursor or is
+// The window's lowest line: what the last edit did to the order and the drill batches, what lies under the cursor or is
 // chosen, a packet's progress, counts, units and zoom.
 #pragma once
 
@@ -28,6 +28,7 @@ class StatusLine : public QObject {
 
  private:
   void showJob();
+  QString whatChanged() const;
   void showPart();
 
   Session& session_;

@@ -45,6 +45,7 @@ SurveyPanel::SurveyPanel(Session& session, QWidget* parent) : QWidget(parent), s
   connectFields();
   connect(table_, &SurveyTable::told, this, &SurveyPanel::tell);
   connect(&session_, &Session::wallChanged, this, &SurveyPanel::showWall);
+  if (session_.isOpen()) showWall();
 }
 
 QWidget* SurveyPanel::makeFields() {

@@ -3,8 +3,10 @@
 #include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QHelpEvent>
+#include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QToolButton>
 #include <QToolTip>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -14,6 +16,9 @@
 #include "ui/board/elevation_board.h"
 #include "ui/board/wall_board.h"
 #include "ui/panels/elided_label.h"
+#include "ui/tools/board_tools.h"
+#include "ui/tools/part_menu.h"
+#include "ui/tools/tool_actions.h"
 
 namespace ribwright {
 
@@ -22,6 +27,8 @@ namespace {
 // A screen pixel is taken as 1/96 in, as Qt does before scaling for sharper screens.
 constexpr double pixel = 25.4 / 96;  // mm
 
+constexpr int changedWhile = 1800;  // ms that changed sheets are lit up
+
 }  // namespace
 
 WallView::WallView(Session& session, QWidget* parent)
@@ -29,6 +36,7 @@ WallView::WallView(Session& session, QWidget* parent)
       session_(session),
       stack_(new QStackedWidget(this)),
       board_(new WallBoard(this)),
+      tools_(new BoardTools(session, board_)),
       pages_(new ElevationBoard(this)) {
   board_->setObjectName(QStringLiteral("board"));
   board_->installEventFilter(this);
@@ -42,14 +50,23 @@ WallView::WallView(Session& session, QWidget* parent)
   layout->addWidget(makeHead());
   layout->addWidget(stack_, 1);
   connect(board_, &WallBoard::partChosen, &session_, &Session::choose);
+  connect(tools_, &BoardTools::told, this, &WallView::told);
+  connect(tools_, &BoardTools::menuWanted, this, &WallView::showMenu);
+  connect(board_, &WallBoard::partAlsoChosen, &session_, &Session::chooseAlso);
   connect(board_, &WallBoard::hovered, this, &WallView::hovered);
   connect(board_, &WallBoard::viewChanged, this, &WallView::viewChanged);
   connect(pages_, &ElevationBoard::viewChanged, this, &WallView::viewChanged);
-  connect(&session_, &Session::jobChanged, this, [this] { pictures_.clear(); });
+  connect(&session_, &Session::jobChanged, this, [this] {
+    pictures_.clear();
+    showChanged();
+  });
+  changedFor_.setSingleShot(true);
+  changedFor_.setInterval(changedWhile);
+  connect(&changedFor_, &QTimer::timeout, this, [this] { board_->setChanged({}); });
   connect(&session_, &Session::previewChanged, this, &WallView::showWall);
   connect(&session_, &Session::wallChanged, this, &WallView::showWall);
   connect(&session_, &Session::pagesChanged, this, &WallView::showPages);
-  connect(&session_, &Session::chosenChanged, this, [this] { board_->setChosen(session_.chosen()); });
+  connect(&session_, &Session::chosenChanged, this, [this] { board_->setChosen(session_.chosenParts()); });
 }
 
 QWidget* WallView::makeHead() {
@@ -68,6 +85,8 @@ QWidget* WallView::makeHead() {
   layout->setContentsMargins(margin, margin, margin, margin);
   layout->setSpacing(0);
   layout->addWidget(title_, 1);
+  for (QWidget* button : makeToolButtons(head)) layout->addWidget(button);
+  layout->addSpacing(2 * margin);
   for (QPushButton* button : {asBoard_, asPages_}) {
     button->setCheckable(true);
     group->addButton(button);
@@ -76,6 +95,41 @@ QWidget* WallView::makeHead() {
   asBoard_->setChecked(true);
   connect(asPages_, &QPushButton::toggled, this, &WallView::setAsPrinted);
   return head;
+}
+
+// The tools that are used most stand in the head, the others behind the last button.
+std::vector<QWidget*> WallView::makeToolButtons(QWidget* head) {
+  toolActions_ = toolActions(tools_);
+  std::vector<QWidget*> buttons;
+  auto* more = new QMenu(head);
+  for (std::size_t i = 0; i < toolActions_.size(); ++i) {
+    const ToolKind kind = toolWords()[i].kind;
+    const bool often = kind == ToolKind::Choose || kind == ToolKind::Window || kind == ToolKind::WalkDoor ||
+                       kind == ToolKind::OverheadDoor || kind == ToolKind::Girt;
+    if (!often) {
+      more->addAction(toolActions_[i]);
+      continue;
+    }
+    auto* button = new QToolButton(head);
+    button->setDefaultAction(toolActions_[i]);
+    buttons.push_back(button);
+  }
+  auto* rest = new QToolButton(head);
+  rest->setObjectName(QStringLiteral("moreTools"));
+  rest->setText(tr("Draw"));
+  rest->setToolTip(tr("More to draw on the wall"));
+  rest->setMenu(more);
+  rest->setPopupMode(QToolButton::InstantPopup);
+  buttons.push_back(rest);
+  return buttons;
+}
+
+void WallView::showMenu(const MenuPlace& place, const QPoint& onScreen) {
+  auto* menu = new QMenu(this);
+  menu->setObjectName(QStringLiteral("partMenu"));
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  fillPartMenu(*menu, session_, place, [this](const QString& words) { emit told(words); });
+  menu->popup(onScreen);
 }
 
 bool WallView::isAsPrinted() const { return stack_->currentWidget() == pages_; }
@@ -114,7 +168,16 @@ void WallView::showWall() {
   const auto shown = picture();
   title_->setText(shown ? tr("%1, seen from outside").arg(QString::fromStdString(shown->title)) : QString());
   board_->setWall(shown);
-  board_->setChosen(session_.chosen());
+  board_->setChosen(session_.chosenParts());
+}
+
+// For a moment, the sheets that the last edit changed.
+void WallView::showChanged() {
+  std::vector<Part> parts;
+  for (const auto& [wall, mark] : session_.orderChanges().changedSheets)
+    parts.push_back({Part::Kind::Piece, wall, mark});
+  board_->setChanged(parts);
+  parts.empty() ? changedFor_.stop() : changedFor_.start();
 }
 
 void WallView::show(const Part& part) {

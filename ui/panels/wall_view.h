@@ -1,22 +1,27 @@
 // The chosen wall: on the board to look at and to pick from, or its pages as they are printed; one switch of two.
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 #include <map>
 #include <memory>
 #include <optional>
+#include <vector>
 
 #include "ui/session/session.h"
 
+class QAction;
 class QPushButton;
 class QStackedWidget;
 
 namespace ribwright {
 
 struct BoardPicture;
+class BoardTools;
 class ElevationBoard;
 class ElidedLabel;
 class WallBoard;
+struct MenuPlace;
 
 class WallView : public QWidget {
   Q_OBJECT
@@ -36,17 +41,24 @@ class WallView : public QWidget {
   void zoomOut();
   void fit();
   void turnPage(int by);
+  BoardTools* tools() const { return tools_; }
+  const std::vector<QAction*>& toolActionsInOrder() const { return toolActions_; }
 
  signals:
   void viewChanged();
   void hovered(const std::optional<ribwright::Part>& part);
+  // Why something could not be done.
+  void told(const QString& words);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   QWidget* makeHead();
+  std::vector<QWidget*> makeToolButtons(QWidget* head);
+  void showMenu(const MenuPlace& place, const QPoint& onScreen);
   void showWall();
+  void showChanged();
   void showPages();
   void showHint(const QPoint& at, const QPoint& onScreen);
   std::shared_ptr<const BoardPicture> picture();
@@ -57,7 +69,10 @@ class WallView : public QWidget {
   QPushButton *asBoard_ = nullptr, *asPages_ = nullptr;
   QStackedWidget* stack_;
   WallBoard* board_;
+  BoardTools* tools_;
+  std::vector<QAction*> toolActions_;
   ElevationBoard* pages_;
+  QTimer changedFor_;
   std::map<int, std::shared_ptr<const BoardPicture>> pictures_;  // of the job's walls that were seen
 };
 

@@ -17,7 +17,10 @@ FileWatch::FileWatch(QObject* parent) : QObject(parent) {
   settle_.setInterval(settleMilliseconds);
   connect(&settle_, &QTimer::timeout, this, &FileWatch::look);
   connect(&watcher_, &QFileSystemWatcher::fileChanged, &settle_, QOverload<>::of(&QTimer::start));
-  connect(&watcher_, &QFileSystemWatcher::directoryChanged, &settle_, QOverload<>::of(&QTimer::start));
+  // Other files of the folder may come and go all the time: they must not put it off.
+  connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, [this] {
+    if (!settle_.isActive()) settle_.start();
+  });
 }
 
 void FileWatch::watch(const QString& path, const QByteArray& digest) {

@@ -12,6 +12,10 @@ namespace ribwright {
 
 class JobOnDisk {
  public:
+  JobOnDisk() = default;
+  // A file that holds, or once held, something of this digest.
+  JobOnDisk(const QString& path, const QByteArray& digest) : path_(path), digest_(digest) {}
+
   // Empty until a file was read or written.
   const QString& path() const { return path_; }
   // Of the bytes that were read or written last.

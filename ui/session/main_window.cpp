@@ -3,41 +3,38 @@
 #include <QAction>
 #include <QActionGroup>
 #include <QCloseEvent>
+#include <QDockWidget>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QGuiApplication>
 #include <QMenu>
+#include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
 #include <QScreen>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QTabWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
-#include "ui/panels/batch_panel.h"
 #include "ui/panels/fault_panel.h"
-#include "ui/panels/finding_panel.h"
+#include "ui/panels/help_pages.h"
 #include "ui/panels/job_dialog.h"
+#include "ui/panels/new_job_dialog.h"
 #include "ui/panels/packet_bar.h"
-#include "ui/panels/part_rows.h"
-#include "ui/panels/part_table.h"
-#include "ui/panels/particulars_panel.h"
 #include "ui/panels/perimeter_strip.h"
 #include "ui/panels/plan_inset.h"
-#include "ui/panels/reload_bar.h"
 #include "ui/panels/start_page.h"
 #include "ui/panels/status_line.h"
-#include "ui/panels/survey_panel.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
+#include "ui/session/opening_file.h"
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
-#include "ui/session/survey_file.h"
+#include "ui/session/recent_menu.h"
+#include "ui/tools/board_tools.h"
 
 namespace ribwright {
 
@@ -51,6 +48,14 @@ constexpr int shortWhile = 5000;  // ms
 constexpr int customaryLetters = 184, customaryLines = 54;
 constexpr int leastViewLines = 14;
 
+std::vector<QAction*> menuActions(const QMainWindow& window) {
+  std::vector<QAction*> all;
+  for (QMenu* menu : window.menuBar()->findChildren<QMenu*>()) {
+    for (QAction* action : menu->actions()) all.push_back(action);
+  }
+  return all;
+}
+
 QSize customarySize(const QWidget& window) {
   const QFontMetrics metrics = window.fontMetrics();
   const QSize wanted(customaryLetters * metrics.averageCharWidth(), customaryLines * metrics.lineSpacing());
@@ -59,14 +64,19 @@ QSize customarySize(const QWidget& window) {
 
 }  // namespace
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), saving_(session_, this), actions_(makeActions(*this)) {
+MainWindow::MainWindow(const KeepingManner& keeping, QWidget* parent)
+    : QMainWindow(parent), files_(session_, keeping, this), surveys_(session_, this), actions_(makeActions(*this)) {
   setObjectName(QStringLiteral("mainWindow"));
   setAcceptDrops(true);
-  makePanels();
+  makeCentre();
   status_ = new StatusLine(session_, statusBar());
   connectSession();
+  connectFiles();
   connectActions();
   resize(customarySize(*this));
+  docks_ = makeDocks(*this);
+  restoreDocks(*this);
+  for (QDockWidget* dock : docks_.all()) actions_.panels->addAction(dock->toggleViewAction());
   showJob();
 }
 
@@ -76,37 +86,21 @@ MainWindow::~MainWindow() {
   hide();
 }
 
-void MainWindow::makePanels() {
-  auto* start = new StartPage(this);
-  connect(start, &StartPage::openAsked, this, &MainWindow::askForJob);
+void MainWindow::makeCentre() {
   view_ = new WallView(session_, this);
   view_->setMinimumHeight(leastViewLines * fontMetrics().lineSpacing());
-  auto* left = new QSplitter(Qt::Vertical, this);
-  left->setChildrenCollapsible(false);
-  left->addWidget(view_);
-  left->addWidget(makeTables());
-  left->setStretchFactor(0, 1);
-  left->setSizes({700, 300});
-  auto* across = new QSplitter(Qt::Horizontal, this);
-  across->setChildrenCollapsible(false);
-  across->addWidget(left);
-  across->addWidget(makeSide());
-  across->setStretchFactor(0, 1);
-  across->setSizes({700, 300});
   auto* work = new QWidget(this);
   auto* down = new QVBoxLayout(work);
   down->setContentsMargins(0, 0, 0, 0);
   down->addWidget(makeTop());
-  down->addWidget(across, 1);
+  down->addWidget(view_, 1);
   stack_ = new QStackedWidget(this);
-  stack_->addWidget(start);
   stack_->addWidget(work);
-  reload_ = new ReloadBar(this);
   faults_ = new FaultPanel(this);
   auto* whole = new QWidget(this);
   auto* layout = new QVBoxLayout(whole);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(reload_);
+  layout->addWidget(files_.bars());
   layout->addWidget(stack_, 1);
   layout->addWidget(faults_);
   setCentralWidget(whole);
@@ -123,70 +117,80 @@ QWidget* MainWindow::makeTop() {
   return top;
 }
 
-QWidget* MainWindow::makeTables() {
-  tables_ = new QTabWidget(this);
-  tables_->setObjectName(QStringLiteral("tables"));
-  tables_->setDocumentMode(true);
-  sheets_ = new PartTable(session_, sheetRows, tables_);
-  sheets_->setObjectName(QStringLiteral("sheets"));
-  sheets_->setAccessibleName(tr("Sheets of the chosen wall"));
-  openings_ = new PartTable(session_, openingRows, tables_);
-  openings_->setObjectName(QStringLiteral("openings"));
-  openings_->setAccessibleName(tr("Openings of the chosen wall"));
-  tables_->addTab(sheets_, {});
-  survey_ = new SurveyPanel(session_, tables_);
-  tables_->addTab(openings_, {});
-  tables_->addTab(survey_, {});
-  batches_ = new BatchPanel(session_, tables_);
-  tables_->addTab(batches_, {});
-  connect(batches_, &BatchPanel::pointedAt, this, &MainWindow::bringIntoView);
-  for (const PartTable* table : {sheets_, openings_})
-    connect(table, &PartTable::pointedAt, this, &MainWindow::bringIntoView);
-  return tables_;
+// Only a window that was opened without a job has one.
+void MainWindow::showStartPage() {
+  if (!start_) {
+    start_ = new StartPage(this);
+    connect(start_, &StartPage::newAsked, this, &MainWindow::askForNewJob);
+    connect(start_, &StartPage::openAsked, &files_, &JobFiles::askAndOpen);
+    connect(start_, &StartPage::keptAsked, &files_, &JobFiles::offerKept);
+    connect(start_, &StartPage::openRecentAsked, this, &MainWindow::openJob);
+    connect(start_, &StartPage::forgetAsked, this, [this](const QString& path) { forgetJob(path), fillStartPage(); });
+    stack_->addWidget(start_);
+  }
+  fillStartPage();
+  stack_->setCurrentWidget(start_);
 }
 
-QWidget* MainWindow::makeSide() {
-  particulars_ = new ParticularsPanel(session_, this);
-  findings_ = new FindingPanel(session_, this);
-  connect(findings_, &FindingPanel::pointedAt, this, &MainWindow::bringIntoView);
-  auto* side = new QSplitter(Qt::Vertical, this);
-  side->setChildrenCollapsible(false);
-  side->addWidget(particulars_);
-  side->addWidget(findings_);
-  side->setSizes({500, 500});
-  return side;
+void MainWindow::fillStartPage() {
+  if (!start_ || session_.isOpen()) return;
+  std::vector<RecentRow> rows;
+  for (const RecentJob& job : recentJobs()) rows.push_back({job.name, job.path, job.isThere()});
+  start_->setRecent(rows);
+  start_->setKept(files_.keptCount());
+}
+
+void MainWindow::furnish() {
+  if (panels_.areMade()) return;
+  panels_ = ribwright::makePanels(session_, docks_, [this](const Part& part) { bringIntoView(part); });
+  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);  // after the panels themselves
+  if (session_.isOpen()) showWall();
+  files_.offerKept();
+}
+
+// The wall is seen first; tables and panels come with the next frame.
+bool MainWindow::event(QEvent* event) {
+  if (event->type() == QEvent::Paint && !panels_.areMade()) QTimer::singleShot(0, this, &MainWindow::furnish);
+  return QMainWindow::event(event);
 }
 
 void MainWindow::connectSession() {
   connect(&session_, &Session::jobChanged, this, &MainWindow::showJob);
-  connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);
   connect(&session_, &Session::historyChanged, this, &MainWindow::showHistory);
   connect(&session_, &Session::faultsChanged, this, &MainWindow::showFaults);
   connect(&session_, &Session::pagesChanged, this,
           [this] { tick(*actions_.papers, static_cast<int>(session_.paper())); });
   connect(view_, &WallView::viewChanged, this, &MainWindow::showView);
+  connect(view_, &WallView::told, this, [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
   connect(view_, &WallView::hovered, status_, &StatusLine::setHovered);
-  connect(&watch_, &FileWatch::changed, this, [this] { reload_->offer(QFileInfo(session_.path()).fileName()); });
-  connect(&saving_, &SaveJob::saved, this, &MainWindow::showSaved);
-  connect(&saving_, &SaveJob::readAgainAsked, this, [this] { readJob(session_.path()); });
-  connect(&saving_, &SaveJob::failed, this, [this](const std::vector<Fault>& faults) {
-    faults_->setFaults(tr("The job could not be saved. Nothing is lost: it is still open, with all its changes."),
-                       faults);
-  });
-  connect(reload_, &ReloadBar::readAgainAsked, this, [this] { openJob(session_.path()); });
   connect(status_->packet(), &PacketBar::stopAsked, this, [this] { packet_.stop(); });
   connect(&packet_, &PacketWork::progressed, status_->packet(), &PacketBar::setProgress);
   connect(&packet_, &PacketWork::ended, this, &MainWindow::showPacketEnd);
 }
 
+void MainWindow::connectFiles() {
+  const auto hears = [this](auto& files) {
+    using Files = std::remove_reference_t<decltype(files)>;
+    connect(&files, &Files::typingEnds, this, [this] { finishTyping(); });
+    connect(&files, &Files::told, this, [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
+    connect(&files, &Files::faulty, faults_, &FaultPanel::setFaults);
+  };
+  hears(files_);
+  hears(surveys_);
+  connect(&files_, &JobFiles::keptCountChanged, this, &MainWindow::fillStartPage);
+}
+
 void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto target) { connect(action, &QAction::triggered, this, target); };
-  on(actions_.open, [this] { askForJob(); });
-  on(actions_.reload, [this] { openJob(session_.path()); });
-  on(actions_.save, [this] { finishTyping(), saving_.save(); });
-  on(actions_.saveAs, [this] { finishTyping(), saving_.saveAs(); });
-  on(actions_.readSurvey, [this] { askForSurvey(); });
-  on(actions_.writeSurvey, [this] { askAndWriteSurvey(); });
+  on(actions_.newJob, [this] { askForNewJob(); });
+  on(actions_.open, [this] { files_.askAndOpen(); });
+  on(actions_.reload, [this] { files_.readAgain(); });
+  on(actions_.save, [this] { files_.save(); });
+  on(actions_.saveAs, [this] { files_.saveAs(); });
+  on(actions_.readSurvey, [this] { surveys_.askAndRead(); });
+  on(actions_.writeSurvey, [this] { surveys_.askAndWrite(); });
+  on(actions_.readOpenings, [this] { finishTyping(), tell(askAndReadOpenings(session_, this)); });
+  on(actions_.writeOpenings, [this] { finishTyping(), tell(askAndWriteOpenings(session_, this)); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -200,12 +204,17 @@ void MainWindow::connectActions() {
   on(actions_.fit, [this] { view_->fit(); });
   on(actions_.previousPage, [this] { view_->turnPage(-1); });
   on(actions_.nextPage, [this] { view_->turnPage(1); });
+  on(actions_.panelsAsShipped, [this] { placeDocks(*this, docks_); });
   on(actions_.nextPanel, [this] { goToPanel(1); });
   on(actions_.previousPanel, [this] { goToPanel(-1); });
+  on(actions_.quickStart, [this] { showHelp(this, "quickStartPage", tr("Quick start"), quickStartText()); });
+  on(actions_.keys, [this] { showHelp(this, "keysPage", tr("Keys"), keysText(menuActions(*this))); });
   on(actions_.stepBack, [this] { stepBack(); });
-  connect(actions_.recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+  connect(actions_.recent, &QMenu::aboutToShow, this,
+          [this] { fillRecentMenu(*actions_.recent, [this](const QString& path) { openJob(path); }); });
   connect(actions_.papers, &QActionGroup::triggered, this,
           [this](const QAction* paper) { session_.choosePaper(static_cast<PaperSize>(paper->data().toInt())); });
+  for (QAction* tool : view_->toolActionsInOrder()) actions_.wall->addAction(tool);
   tick(*actions_.appearances, static_cast<int>(keptAppearance()));
   connect(actions_.appearances, &QActionGroup::triggered, this,
           [](const QAction* action) { chooseAppearance(static_cast<Appearance>(action->data().toInt())); });
@@ -215,8 +224,7 @@ void MainWindow::connectActions() {
 }
 
 void MainWindow::finishTyping() {
-  survey_->finishTyping();
-  particulars_->finishTyping();
+  panels_.finishTyping();
   if (jobDialog_) jobDialog_->finishTyping();
 }
 
@@ -228,76 +236,27 @@ void MainWindow::showJobParticulars() {
   jobDialog_->activateWindow();
 }
 
-void MainWindow::askForJob() {
-  const QString folder = QFileInfo(session_.path()).absolutePath();
-  const QString path =
-      QFileDialog::getOpenFileName(this, tr("Open a job"), folder, tr("Job files (*.json);;All files (*)"));
-  if (!path.isEmpty()) openJob(path);
+bool MainWindow::openJob(const QString& path) { return files_.open(path); }
+
+void MainWindow::askForNewJob() {
+  if (!files_.mayLetGo()) return;
+  NewJobDialog dialog(this);
+  if (dialog.exec() == QDialog::Accepted && dialog.job()) files_.begin(*dialog.job());
 }
 
-void MainWindow::askForSurvey() {
-  const QString folder = QFileInfo(session_.path()).absolutePath();
-  const QString path =
-      QFileDialog::getOpenFileName(this, tr("Read a survey"), folder, tr("Tables (*.csv);;All files (*)"));
-  if (!path.isEmpty()) readSurvey(path);
-}
+bool MainWindow::showReadJob(ReadJob read, const QString& path) { return files_.showRead(std::move(read), path); }
 
-bool MainWindow::readSurvey(const QString& path) {
-  survey_->finishTyping();
-  const std::vector<Fault> faults = ribwright::readSurvey(session_, path);
-  faults_->setFaults(tr("The survey could not be read; nothing was changed."), faults);
-  if (faults.empty()) statusBar()->showMessage(tr("The survey was read."), shortWhile);
-  return faults.empty();
-}
+bool MainWindow::readSurvey(const QString& path) { return surveys_.read(path); }
 
-void MainWindow::askAndWriteSurvey() {
-  const QString folder = QFileInfo(session_.path()).absolutePath() + QStringLiteral("/survey.csv");
-  const QString path = QFileDialog::getSaveFileName(this, tr("Write the survey"), folder, tr("Tables (*.csv)"));
-  if (path.isEmpty()) return;
-  const std::vector<Fault> faults = writeSurvey(session_, path);
-  faults_->setFaults(tr("The survey could not be written."), faults);
-  if (faults.empty()) statusBar()->showMessage(tr("Survey written into %1.").arg(path), shortWhile);
+void MainWindow::tell(const OpeningFileEnd& end) {
+  faults_->setFaults(end.title, end.faults);
+  if (!end.done.isEmpty()) statusBar()->showMessage(end.done);
 }
 
 void MainWindow::askForFolder() {
   const QString folder =
       QFileDialog::getExistingDirectory(this, tr("Folder for the packet"), QFileInfo(session_.path()).absolutePath());
   if (!folder.isEmpty()) startPacket(folder);
-}
-
-void MainWindow::fillRecent() {
-  actions_.recent->clear();
-  for (const QString& path : recentJobs()) {
-    // Menus would take an ampersand of a name for a key.
-    QAction* action = actions_.recent->addAction(QString(path).replace(QLatin1Char('&'), QStringLiteral("&&")));
-    connect(action, &QAction::triggered, this, [this, path] { openJob(path); });
-  }
-  if (actions_.recent->isEmpty()) actions_.recent->addAction(tr("none yet"))->setEnabled(false);
-}
-
-bool MainWindow::openJob(const QString& path) { return mayLetGo() && readJob(path); }
-
-bool MainWindow::readJob(const QString& named) {
-  const QString path = named;  // may be the session's own, which changes
-  const bool again = session_.isOpen() && path == session_.path();
-  QGuiApplication::setOverrideCursor(Qt::WaitCursor);
-  const bool read = session_.open(path);
-  QGuiApplication::restoreOverrideCursor();
-  if (!read) {
-    statusBar()->showMessage(tr("%1 could not be read.").arg(path), shortWhile);
-    return false;
-  }
-  reload_->hide();
-  watch_.watch(path, session_.fileDigest());
-  remember(path);
-  if (again) statusBar()->showMessage(tr("Read again."), shortWhile);
-  return true;
-}
-
-// Settings are written to the disk: at the start not before the first frame.
-void MainWindow::remember(const QString& path) {
-  if (isVisible()) return rememberJob(path);
-  QTimer::singleShot(shortWhile / 10, this, [path] { rememberJob(path); });
 }
 
 bool MainWindow::startPacket(const QString& folder) {
@@ -328,7 +287,9 @@ void MainWindow::showJob() {
   for (QAction* action : actions_.ofJob()) action->setEnabled(open);
   actions_.savePacket->setEnabled(open && !packet_.isRunning());
   actions_.stopPacket->setEnabled(packet_.isRunning());
-  stack_->setCurrentIndex(open ? 1 : 0);
+  if (open) stack_->setCurrentIndex(0);
+  if (!open) showStartPage();
+  for (QDockWidget* dock : docks_.all()) dock->setEnabled(open);
   showHistory();
   showView();
   if (!open) return;
@@ -339,29 +300,14 @@ void MainWindow::showJob() {
 void MainWindow::showTitle() {
   const auto plain = [](QString words) { return words.replace(QStringLiteral("[*]"), QStringLiteral("[*][*]")); };
   const bool open = session_.isOpen();
-  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright")
-                            .arg(plain(text(session_.job().name)), plain(QFileInfo(session_.path()).fileName()))
+  QString file = session_.path().isEmpty() ? tr("in no file yet") : QFileInfo(session_.path()).fileName();
+  if (session_.isLookedAt()) file = tr("%1, to look at").arg(file);
+  setWindowTitle(open ? tr("%1 (%2)[*], Ribwright").arg(plain(text(session_.job().name)), plain(file))
                       : tr("Ribwright"));
   setWindowModified(open && !session_.history()->isSaved());
 }
 
-void MainWindow::showSaved() {
-  reload_->hide();
-  faults_->hide();
-  watch_.watch(session_.path(), session_.fileDigest());
-  remember(session_.path());
-  statusBar()->showMessage(tr("Saved: %1").arg(session_.path()), shortWhile);
-}
-
-void MainWindow::showWall() {
-  sheets_->refill();
-  openings_->refill();
-  batches_->refill();
-  tables_->setTabText(0, tr("Shee&ts: %1").arg(sheets_->count()));
-  tables_->setTabText(1, tr("Openin&gs: %1").arg(openings_->count()));
-  tables_->setTabText(2, tr("Gi&rts and survey: %1").arg(survey_->measured()));
-  tables_->setTabText(3, tr("&Drill batches: %1/%2").arg(batches_->cleared()).arg(batches_->count()));
-}
+void MainWindow::showWall() { panels_.showWall(); }
 
 void MainWindow::showHistory() {
   const History* history = session_.history();
@@ -389,14 +335,16 @@ void MainWindow::showFaults() {
 
 void MainWindow::bringIntoView(const Part& part) {
   view_->show(part);
-  if (part.kind == Part::Kind::Batch) tables_->setCurrentWidget(batches_);
-  if (part.kind == Part::Kind::Piece) tables_->setCurrentWidget(sheets_);
-  if (part.kind == Part::Kind::Opening || part.kind == Part::Kind::Penetration) tables_->setCurrentWidget(openings_);
+  panels_.showTableOf(part);
 }
 
 // Round the panels, from the one that has the keyboard.
 void MainWindow::goToPanel(int step) {
-  std::vector<QWidget*> panels{strip_, plan_, view_, tables_, particulars_, findings_};
+  furnish();
+  std::vector<QWidget*> panels{strip_, plan_, view_};
+  for (QWidget* panel : panels_.all()) {
+    if (panel->isVisible()) panels.push_back(panel);
+  }
   if (faults_->isVisible()) panels.push_back(faults_);
   const int count = static_cast<int>(panels.size());
   int here = step > 0 ? -1 : count;
@@ -405,19 +353,15 @@ void MainWindow::goToPanel(int step) {
     if (panels[static_cast<std::size_t>(i)] == focusWidget()) here = i;
   }
   QWidget* next = panels[static_cast<std::size_t>((here + step + count) % count)];
-  (next == tables_ ? tables_->currentWidget() : next)->setFocus(Qt::TabFocusReason);
+  (next == panels_.tables ? panels_.tables->currentWidget() : next)->setFocus(Qt::TabFocusReason);
 }
 
 // Lets go of the part, then goes back from the pages to the wall.
 void MainWindow::stepBack() {
+  if (view_->tools()->stepBack()) return;
   if (session_.chosen()) return session_.choose(std::nullopt);
   if (view_->isAsPrinted()) return view_->setAsPrinted(false);
   faults_->hide();
-}
-
-bool MainWindow::mayLetGo() {
-  finishTyping();  // what is being typed is not lost unasked either
-  return saving_.mayLetGo();
 }
 
 // Asks, when a packet is on its way, whether it may be given up.
@@ -434,8 +378,10 @@ bool MainWindow::mayStopPacket() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!mayLetGo() || !mayStopPacket()) return event->ignore();
+  if (!files_.mayLetGo() || !mayStopPacket()) return event->ignore();
   packet_.stop();
+  files_.letGo();
+  keepDocks(*this);
   event->accept();
 }
 

@@ -5,6 +5,8 @@
 #include <QMessageBox>
 #include <QPushButton>
 
+#include "ui/session/job_lock.h"
+
 namespace ribwright {
 
 namespace {
@@ -17,9 +19,13 @@ QPushButton* button(QMessageBox& box, const QString& words, const char* name, QM
 
 }  // namespace
 
-SaveJob::SaveJob(Session& session, QWidget* window) : QObject(window), session_(session), window_(window) {}
+SaveJob::SaveJob(Session& session, QWidget* window, bool locks)
+    : QObject(window), session_(session), window_(window), locks_(locks) {}
 
-bool SaveJob::save() { return session_.isOpen() && told(session_.save()); }
+bool SaveJob::save() {
+  if (session_.isLookedAt()) return saveAs();
+  return session_.isOpen() && told(session_.save());
+}
 
 bool SaveJob::saveAs() {
   if (!session_.isOpen()) return false;
@@ -29,11 +35,23 @@ bool SaveJob::saveAs() {
   dialog.setDefaultSuffix(QStringLiteral("json"));
   dialog.selectFile(QFileInfo(session_.path()).fileName());
   if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
-  return told(session_.saveAs(dialog.selectedFiles().front()));
+  const QString path = dialog.selectedFiles().front();
+  return isOpenElsewhere(path) ? refuse() : told(session_.saveAs(path));
+}
+
+bool SaveJob::isOpenElsewhere(const QString& path) const {
+  if (!locks_ || realPath(path) == realPath(session_.path())) return false;  // the session knows of its own
+  return JobLock().take(path) == Hold::Taken;
+}
+
+bool SaveJob::refuse() {
+  emit failed({{"", tr("That file is open in another window. Choose another name.").toStdString()}});
+  return false;
 }
 
 bool SaveJob::told(Session::Saved end) {
   if (end == Session::Saved::Unnamed) return saveAs();
+  if (end == Session::Saved::LookedAt) return refuse();
   if (end == Session::Saved::ChangedOnDisk) return askAboutChangedFile();
   if (end == Session::Saved::Faulty) {
     emit failed(session_.saveFaults());
@@ -63,9 +81,10 @@ bool SaveJob::askAboutChangedFile() {
 
 bool SaveJob::mayLetGo() {
   if (!session_.isOpen() || session_.history()->isSaved()) return true;
+  const QString name = session_.path().isEmpty() ? QString::fromStdString(session_.newest().name)
+                                                 : QFileInfo(session_.path()).fileName();
   QMessageBox box(QMessageBox::Question, tr("Changes are not saved"),
-                  tr("%1 has changes that are not saved. Save them?").arg(QFileInfo(session_.path()).fileName()),
-                  QMessageBox::NoButton, window_);
+                  tr("%1 has changes that are not saved. Save them?").arg(calledJob()), QMessageBox::NoButton, window_);
   box.setObjectName(QStringLiteral("unsavedChanges"));
   QPushButton* keep = button(box, tr("&Save"), "saveChanges", QMessageBox::AcceptRole);
   const QPushButton* discard = button(box, tr("&Discard"), "discardChanges", QMessageBox::DestructiveRole);
@@ -75,6 +94,12 @@ bool SaveJob::mayLetGo() {
   box.exec();
   if (box.clickedButton() == keep) return save();
   return box.clickedButton() == discard;
+}
+
+QString SaveJob::calledJob() const {
+  if (!session_.path().isEmpty()) return QFileInfo(session_.path()).fileName();
+  const QString name = QString::fromStdString(session_.newest().name);
+  return name.isEmpty() ? tr("The job") : name;
 }
 
 }  // namespace ribwright

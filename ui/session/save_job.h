@@ -13,8 +13,8 @@ class SaveJob : public QObject {
   Q_OBJECT
 
  public:
-  // Questions stand before the window.
-  SaveJob(Session& session, QWidget* window);
+  // Questions stand before the window. `locks`: no file that another window has open is overwritten.
+  SaveJob(Session& session, QWidget* window, bool locks = true);
 
   // Each: true when the job is on the disk as it is shown.
   bool save();
@@ -30,10 +30,14 @@ class SaveJob : public QObject {
 
  private:
   bool told(Session::Saved end);
+  bool isOpenElsewhere(const QString& path) const;
+  bool refuse();
   bool askAboutChangedFile();
+  QString calledJob() const;
 
   Session& session_;
   QWidget* window_;
+  bool locks_;
 };
 
 }  // namespace ribwright

@@ -25,35 +25,43 @@ Session::Session(QObject* parent) : QObject(parent) {
 }
 
 bool Session::open(const QString& path) {
-  // Read into a job of its own first: what is open is only let go for one that can be read.
   const bool same = isOpen() && path == file_.path();
-  const Outcome<Job> read = file_.read(path);
-  faults_ = read ? std::vector<Fault>{} : read.faults();
-  if (read) take(History(read.value()), same);
+  return open(readAndPlan(path, same ? plan() : Plan{}));
+}
+
+// Read into a job of its own first: what is open is only let go for one that can be read.
+bool Session::open(ReadJob read) {
+  faults_ = read.job ? std::vector<Fault>{} : read.job.faults();
+  if (read.job) {
+    const bool same = isOpen() && read.file.path() == file_.path();
+    if (!same) lookedAt_ = false;
+    file_ = std::move(read.file);
+    take(History(read.job.value()), std::move(read.plan), same);
+  }
   emit faultsChanged();
   return faults_.empty();
 }
 
 bool Session::reload() { return isOpen() && open(QString(path())); }
 
-void Session::begin(const Job& job) {
-  file_ = JobOnDisk();
+void Session::begin(const Job& job) { openKept(job, {}, {}); }
+
+void Session::openKept(const Job& job, const QString& path, const QByteArray& digest) {
+  file_ = JobOnDisk(path, digest);
+  lookedAt_ = false;
   faults_.clear();
-  take(History::unsaved(job), false);
+  take(History::unsaved(job), std::make_shared<const Plan>(ribwright::plan(job)), false);
   emit faultsChanged();
 }
 
-void Session::take(History history, bool sameFile) {
-  planner_.drop();
-  preview_ = {};
-  previewFrom_ = 0;
+void Session::take(History history, std::shared_ptr<const Plan> plan, bool sameFile) {
+  dropPreview();
   auto job = std::make_shared<const Job>(history.job());
   if (!sameFile) paper_ = customaryPaper(job->units);
-  const auto previous = sameFile ? opened_->plan : std::make_shared<const Plan>();
-  auto planned = std::make_shared<const Plan>(ribwright::plan(*job, *previous));
   const auto shownJob = sameFile ? opened_->job : job;
+  const auto previous = sameFile ? opened_->plan : std::make_shared<const Plan>();
   opened_ = Opened{std::move(history), job, shownJob, previous};
-  show(std::move(job), std::move(planned), *previous, sameFile);
+  show(std::move(job), std::move(plan), *previous, sameFile);
 }
 
 void Session::goOn() {
@@ -85,6 +93,7 @@ void Session::show(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> p
   const std::string letter = sameFile && wall_ >= 0 ? chosenWall().letter : std::string();
   if (!sameFile) chosen_.reset(), chosenParts_.clear(), wanted_.clear();
   batchChanges_ = sameFile ? ribwright::batchChanges(previous, *plan) : BatchChanges{};
+  orderChanges_ = sameFile ? ribwright::orderChanges(previous, *plan) : OrderChanges{};
   opened_->job = std::move(job);
   opened_->plan = std::move(plan);
   findingParts_.clear();
@@ -172,8 +181,15 @@ void Session::dropPreview() {
   previewFrom_ = 0;
 }
 
+void Session::setLookedAt(bool lookedAt) {
+  if (lookedAt == lookedAt_) return;
+  lookedAt_ = lookedAt;
+  emit historyChanged();
+}
+
 Session::Saved Session::save() {
   if (path().isEmpty()) return Saved::Unnamed;
+  if (lookedAt_) return Saved::LookedAt;
   const bool nothingNew = isOpen() && opened_->history.isSaved() && !file_.isGone();
   if (file_.isChanged()) return Saved::ChangedOnDisk;
   return nothingNew ? Saved::Yes : write(file_.path());
@@ -185,6 +201,7 @@ Session::Saved Session::write(const QString& path) {
   if (!isOpen()) return Saved::Faulty;
   saveFaults_ = file_.write(newest(), QString(path));
   if (!saveFaults_.empty()) return Saved::Faulty;
+  lookedAt_ = false;  // saved into a file of its own
   opened_->history.markSaved();
   emit historyChanged();
   return Saved::Yes;

@@ -17,12 +17,14 @@
 #include "core/drawing/drawing.h"
 #include "core/editing/batch_changes.h"
 #include "core/editing/history.h"
+#include "core/editing/order_changes.h"
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 #include "core/units/outcome.h"
 #include "core/words/words.h"
 #include "ui/session/job_on_disk.h"
 #include "ui/session/planner.h"
+#include "ui/session/read_ahead.h"
 #include "ui/session/window_language.h"
 
 namespace ribwright {
@@ -36,10 +38,15 @@ class Session : public QObject {
   // Reads and plans the job of a file. When it cannot be read, what was open stays open, `faults` tells why, and false
   // is given back.
   bool open(const QString& path);
+  // The same with what was read before.
+  bool open(ReadJob read);
   // The same file again; the wall and the part that were chosen stay chosen while the job has them.
   bool reload();
   // A job that no file holds yet, in place of what was open; path() is empty until it is saved.
   void begin(const Job& job);
+  // Work that was kept, as unsaved changes of a file that is not touched; `digest`: of what stood in the file when the
+  // work was done. Empty path: as begin().
+  void openKept(const Job& job, const QString& path, const QByteArray& digest);
 
   bool isOpen() const { return opened_.has_value(); }
   // Only when isOpen().
@@ -48,6 +55,7 @@ class Session : public QObject {
   // To be read by another thread while this one goes on.
   std::shared_ptr<const Job> sharedJob() const { return opened_->job; }
   std::shared_ptr<const Plan> sharedPlan() const { return opened_->plan; }
+  std::shared_ptr<const Job> sharedNewest() const { return opened_->newest; }
   const QString& path() const { return file_.path(); }
   // Of what was read from the job's file or written into it last.
   const QByteArray& fileDigest() const { return file_.digest(); }
@@ -60,6 +68,8 @@ class Session : public QObject {
 
   // What the last edit did to the drill batches, or undoing it, or reading the same file again.
   const BatchChanges& batchChanges() const { return batchChanges_; }
+  // The same of the sheets and what is ordered.
+  const OrderChanges& orderChanges() const { return orderChanges_; }
 
   // Null while nothing is open.
   const History* history() const { return isOpen() ? &opened_->history : nullptr; }
@@ -88,9 +98,14 @@ class Session : public QObject {
   const Job& seenJob() const { return isPreview() ? *preview_.job : job(); }
   const Plan& seenPlan() const { return isPreview() ? *preview_.plan : plan(); }
 
+  // The job's file is another window's to write: it is never written here, whoever asks, until this is taken back. Work
+  // on it can be saved into another file.
+  bool isLookedAt() const { return lookedAt_; }
+  void setLookedAt(bool lookedAt);
+
   // Into the job's own file, whole or not at all; not when someone else has changed it since it was read or saved last,
-  // or when it has none yet.
-  enum class Saved { Yes, ChangedOnDisk, Faulty, Unnamed };
+  // when it is only looked at, or when it has none yet.
+  enum class Saved { Yes, ChangedOnDisk, Faulty, Unnamed, LookedAt };
   Saved save();
   // Into a file that is the job's own from then on, whatever stood there; its own file: as save().
   Saved saveAs(const QString& path);
@@ -143,7 +158,7 @@ class Session : public QObject {
     std::shared_ptr<const Job> job;
     std::shared_ptr<const Plan> plan;
   };
-  void take(History history, bool sameFile);
+  void take(History history, std::shared_ptr<const Plan> plan, bool sameFile);
   // Plans the newest job at once where that is quick, else in another thread.
   void goOn();
   void takePlanned(const Planned& result);
@@ -157,8 +172,10 @@ class Session : public QObject {
   Saved write(const QString& path);
 
   JobOnDisk file_;
+  bool lookedAt_ = false;
   std::optional<Opened> opened_;
   BatchChanges batchChanges_;
+  OrderChanges orderChanges_;
   std::vector<Fault> faults_, saveFaults_;
   std::string language_ = spokenLanguage();  // pages and findings read as the window does
   int wall_ = -1;

@@ -72,6 +72,7 @@ QActionGroup* textChoices(QMenu* menu) {
 }
 
 void makeJobMenu(WindowActions& actions, QMenu* menu) {
+  actions.newJob = add(menu, Texts::tr("&New…"), "newJob", QKeySequence(Qt::CTRL | Qt::Key_N));
   actions.open = add(menu, Texts::tr("&Open…"), "open", QKeySequence::Open);
   actions.recent = menu->addMenu(Texts::tr("Open &recent"));
   actions.recent->setObjectName(QStringLiteral("recent"));
@@ -83,6 +84,9 @@ void makeJobMenu(WindowActions& actions, QMenu* menu) {
   actions.readSurvey = add(menu, Texts::tr("Read a s&urvey…"), "readSurvey");
   actions.readSurvey->setToolTip(Texts::tr("Take readings from a table, in place of those of the same girts"));
   actions.writeSurvey = add(menu, Texts::tr("&Write the survey…"), "writeSurvey");
+  actions.readOpenings = add(menu, Texts::tr("Read an openin&g schedule…"), "readOpenings");
+  actions.readOpenings->setToolTip(Texts::tr("Change and add openings by a table; none is removed"));
+  actions.writeOpenings = add(menu, Texts::tr("Write the openin&g schedule…"), "writeOpenings");
   menu->addSeparator();
   actions.savePacket =
       add(menu, Texts::tr("Save pac&ket…"), "savePacket", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
@@ -110,6 +114,10 @@ void makeViewMenu(WindowActions& actions, QMenu* menu) {
   actions.nextPanel = add(menu, Texts::tr("Ne&xt panel"), "nextPanel", QKeySequence(Qt::Key_F6));
   actions.previousPanel =
       add(menu, Texts::tr("Pre&vious panel"), "previousPanel", QKeySequence(Qt::SHIFT | Qt::Key_F6));
+  actions.panels = menu->addMenu(Texts::tr("Pa&nels"));
+  actions.panels->setObjectName(QStringLiteral("panels"));
+  actions.panelsAsShipped = add(actions.panels, Texts::tr("As &shipped"), "panelsAsShipped");
+  actions.panels->addSeparator();
   actions.stepBack = add(menu, Texts::tr("One step &back"), "stepBack", QKeySequence(Qt::Key_Escape));
   menu->addSeparator();
   actions.appearances = appearanceChoices(menu->addMenu(Texts::tr("&Appearance")));
@@ -127,7 +135,11 @@ WindowActions makeActions(QMainWindow& window) {
   edit->addSeparator();
   actions.jobParticulars =
       add(edit, Texts::tr("&Job particulars…"), "jobParticulars", QKeySequence(Qt::CTRL | Qt::Key_J));
+  actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
+  QMenu* help = window.menuBar()->addMenu(Texts::tr("&Help"));
+  actions.quickStart = add(help, Texts::tr("&Quick start"), "quickStart", QKeySequence(Qt::Key_F1));
+  actions.keys = add(help, Texts::tr("&Keys"), "keys", QKeySequence(Qt::CTRL | Qt::Key_F1));
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));
   bar->setMovable(false);
@@ -142,8 +154,8 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload, save,    saveAs, readSurvey, writeSurvey,   savePacket, print,         asPrinted,
-          zoomIn, zoomOut, fit,    nextPanel,  previousPanel, stepBack,   jobParticulars};
+  return {reload,    save,   saveAs,  readSurvey, writeSurvey, readOpenings,  writeOpenings, savePacket,    print,
+          asPrinted, zoomIn, zoomOut, fit,        nextPanel,   previousPanel, stepBack,      jobParticulars};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

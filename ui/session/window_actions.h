@@ -11,11 +11,12 @@ class QMenu;
 namespace ribwright {
 
 struct WindowActions {
-  QAction *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *savePacket, *stopPacket, *print, *quit;
+  QAction *newJob, *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *readOpenings, *writeOpenings,
+      *savePacket, *stopPacket, *print, *quit;
   QAction *undo, *redo, *jobParticulars;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
-  QAction *nextPanel, *previousPanel, *stepBack;
-  QMenu* recent;
+  QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack, *quickStart, *keys;
+  QMenu *recent, *wall, *panels;
   QActionGroup *papers, *appearances, *textSizes;  // their data: PaperSize, Appearance, percent, as int
 
   // Those that only make sense while a job is open; of the pages alone: while they are seen.

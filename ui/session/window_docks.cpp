@@ -1,0 +1,64 @@
+#include "ui/session/window_docks.h"
+
+#include <QCoreApplication>
+#include <QDockWidget>
+
+#include "ui/session/kept_settings.h"
+
+namespace ribwright {
+
+namespace {
+
+struct Texts {
+  Q_DECLARE_TR_FUNCTIONS(ribwright::WindowDocks)
+};
+
+const QString sizeKey = QStringLiteral("window-size");
+const QString placesKey = QStringLiteral("window-docks");
+constexpr int arrangement = 1;  // rises when there are other docks
+
+QDockWidget* dock(QMainWindow& window, const QString& title, const char* name) {
+  auto* made = new QDockWidget(title, &window);
+  made->setObjectName(QLatin1String(name));
+  made->setAllowedAreas(Qt::AllDockWidgetAreas);
+  return made;
+}
+
+}  // namespace
+
+WindowDocks makeDocks(QMainWindow& window) {
+  const WindowDocks docks{dock(window, Texts::tr("Tables"), "tablesDock"),
+                          dock(window, Texts::tr("Particulars"), "particularsDock"),
+                          dock(window, Texts::tr("Findings"), "findingsDock")};
+  window.setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
+  placeDocks(window, docks);
+  return docks;
+}
+
+void placeDocks(QMainWindow& window, const WindowDocks& docks) {
+  for (QDockWidget* each : docks.all()) {
+    each->setFloating(false);
+    each->show();
+  }
+  window.addDockWidget(Qt::BottomDockWidgetArea, docks.tables);
+  window.addDockWidget(Qt::RightDockWidgetArea, docks.particulars);
+  window.splitDockWidget(docks.particulars, docks.findings, Qt::Vertical);
+  const int third = window.width() * 3 / 10, tall = window.height() * 28 / 100;
+  window.resizeDocks({docks.particulars, docks.findings}, {third, third}, Qt::Horizontal);
+  window.resizeDocks({docks.particulars, docks.findings}, {1000, 1000}, Qt::Vertical);
+  window.resizeDocks({docks.tables}, {tall}, Qt::Vertical);
+}
+
+void keepDocks(const QMainWindow& window) {
+  QSettings settings = keptSettings();
+  settings.setValue(sizeKey, window.saveGeometry());
+  settings.setValue(placesKey, window.saveState(arrangement));
+}
+
+bool restoreDocks(QMainWindow& window) {
+  const QSettings settings = keptSettings();
+  return window.restoreGeometry(settings.value(sizeKey).toByteArray()) &&
+         window.restoreState(settings.value(placesKey).toByteArray(), arrangement);
+}
+
+}  // namespace ribwright

@@ -1,0 +1,29 @@
+// The places round the wall that panels stand in: below, and at the right above one another. A person can move, hide
+// and resize them; where they stood is remembered.
+#pragma once
+
+#include <QMainWindow>
+#include <vector>
+
+class QAction;
+class QDockWidget;
+
+namespace ribwright {
+
+struct WindowDocks {
+  QDockWidget *tables, *particulars, *findings;
+  std::vector<QDockWidget*> all() const { return {tables, particulars, findings}; }
+};
+
+// Empty ones, as they stood when the window was last closed.
+WindowDocks makeDocks(QMainWindow& window);
+
+// As they are shipped.
+void placeDocks(QMainWindow& window, const WindowDocks& docks);
+
+// The window's size and its docks are kept for the next time.
+void keepDocks(const QMainWindow& window);
+// False: nothing fitting was kept.
+bool restoreDocks(QMainWindow& window);
+
+}  // namespace ribwright
