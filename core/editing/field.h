@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "core/words/words.h"
+
 namespace ribwright {
 
 enum class FieldKind {
@@ -34,9 +36,9 @@ struct Field {
   bool required = false;  // has no usual value: it must be stated
   bool optional = false;  // may be absent
   bool absent = false;
-  std::string text;    // as a person types it; reads back as the same value. Empty when absent, and for Object and List
-  std::string usual;   // what stands there when nothing is stated; empty when that is nothing
-  std::string limits;  // in words of the job file: "from 0 to 10 km"; may be empty
+  std::string text;   // as a person types it; reads back as the same value. Empty when absent, and for Object and List
+  std::string usual;  // what stands there when nothing is stated; empty when that is nothing
+  Phrase limits;      // as a line of words; no id: none but the kind's own
   std::vector<std::string> choices;  // of a Choice: words of the job file
   std::size_t items = 0;             // of a List: how many it has
   // Of an Object: its fields in the table's order. Of a List that was asked for: an Object for each item.

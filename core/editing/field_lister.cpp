@@ -4,9 +4,23 @@
 
 #include "core/editing/field_path.h"
 #include "core/editing/field_text.h"
-#include "core/job/job_file_limits.h"
 
 namespace ribwright {
+namespace {
+
+Phrase limits(std::string_view kind, const std::string& least, const std::string& most) {
+  return {joined("limits.range", kind), {{"least", least}, {"most", most}}};
+}
+
+// No building is longer than the farthest length: that is no limit that anyone meets.
+Phrase lengthLimits(const LengthRange& range, const LengthStyle& style) {
+  const std::string least = typedLength(range.lowest, style), most = typedLength(range.highest, style);
+  if (range.highest != farthest) return limits(range.lowestExcluded ? ".more" : "", least, most);
+  if (range.lowest == -range.highest) return {};
+  return {range.lowestExcluded ? "limits.more" : "limits.least", {{"least", least}}};
+}
+
+}  // namespace
 
 FieldLister::FieldLister(std::string_view path, const LengthStyle& style, Lists lists)
     : Form(style.units), target_(path), style_(style), lists_(lists) {
@@ -121,7 +135,7 @@ void FieldLister::endList() {
   }
 }
 
-void FieldLister::put(FieldKind kind, std::string text, std::string limits) {
+void FieldLister::put(FieldKind kind, std::string text, Phrase limits) {
   Field& field = here().field;
   field.kind = kind;
   field.limits = std::move(limits);
@@ -135,18 +149,19 @@ void FieldLister::value(std::string& text, const TextRule& rule) {
 
 void FieldLister::value(int& whole, const WholeRange& range) {
   here().wholes = {whole};
-  put(FieldKind::Whole, std::to_string(whole), rangeText(range));
+  put(FieldKind::Whole, std::to_string(whole), limits("", std::to_string(range.lowest), std::to_string(range.highest)));
 }
 
 void FieldLister::value(bool& flag) { put(FieldKind::Flag, flag ? "true" : "false", {}); }
 
 void FieldLister::value(Length& length, const LengthRange& range) {
   here().lengths = {length};
-  put(FieldKind::Length, typedLength(length, style_), rangeText(range, units()));
+  put(FieldKind::Length, typedLength(length, style_), lengthLimits(range, style_));
 }
 
 void FieldLister::value(Angle& angle, const AngleRange& range) {
-  put(FieldKind::Angle, typedAngle(angle, style_), rangeText(range));
+  put(FieldKind::Angle, typedAngle(angle, style_),
+      limits("", typedAngle(range.lowest, style_), typedAngle(range.highest, style_)));
 }
 
 void FieldLister::value(Slope& slope) { put(FieldKind::Slope, typedSlope(slope, style_), {}); }

@@ -56,7 +56,7 @@ class FieldLister : public Form {
   void open(std::string path);
   void take(Field field);
   void gather(Level item);
-  void put(FieldKind kind, std::string text, std::string limits);
+  void put(FieldKind kind, std::string text, Phrase limits);
 
   std::string target_;
   LengthStyle style_;

@@ -50,6 +50,16 @@ Phrase outsideWalls(const Job& job, const std::string& bare, const std::vector<s
 Phrase label(const Field& field) { return {labelId(field)}; }
 Phrase plain(std::string_view text) { return Phrase{"", {{"value", std::string(text)}}}; }
 
+// Of a long text its beginning, cut between two characters.
+std::string beginning(std::string_view text) {
+  constexpr std::size_t most = 60;  // bytes
+  const std::string_view line = text.substr(0, text.find('\n'));
+  if (line.size() <= most) return std::string(line);
+  std::size_t end = most;
+  while (end > 0 && (static_cast<unsigned char>(line[end]) & 0xC0U) == 0x80U) --end;
+  return joined(line.substr(0, end), "\u2026");
+}
+
 }  // namespace
 
 std::string labelId(const Field& field) { return joined("field.", field.owner, ".", field.key); }
@@ -69,7 +79,7 @@ Phrase whatLiesAt(const Job& job, std::string_view path) {
 Phrase saidText(const Field& field, std::string_view text) {
   if (field.kind == FieldKind::Choice) return {choiceId(field, text)};
   if (field.kind == FieldKind::Flag) return {text == "true" ? "edit.flag.yes" : "edit.flag.no"};
-  return plain(text.substr(0, text.find('\n')));
+  return plain(beginning(text));
 }
 
 Phrase fieldSetPhrase(const Field& field, std::string_view text, const Phrase& what) {

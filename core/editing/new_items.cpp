@@ -212,7 +212,9 @@ Faults addOpening(Job& job, const Indices& path, std::size_t at) {
   first.width = size(job, Length::feet(4), 1200);
   first.height = size(job, Length::feet(4), 1200);
   first.sill = size(job, Length::feet(3), 900);
+  const bool isFirst = job.walls.at(path.at(0)).openings.empty();
   Opening& opening = insertLike(job.walls.at(path.at(0)).openings, at, first);
+  if (!isFirst) opening.place.distance += opening.width + size(job, Length::feet(2), 600);  // beside its neighbour
   opening.id.clear();
   opening.id = nextOpeningId(job, opening.kind);
   return {};
@@ -222,7 +224,9 @@ Faults addPenetration(Job& job, const Indices& path, std::size_t at) {
   Penetration first;
   first.width = first.height = size(job, Length::inches(6), 150);
   first.centre = size(job, Length::feet(4), 1200);
+  const bool isFirst = job.walls.at(path.at(0)).penetrations.empty();
   Penetration& penetration = insertLike(job.walls.at(path.at(0)).penetrations, at, first);
+  if (!isFirst) penetration.place.distance += penetration.width + size(job, Length::feet(1), 300);
   penetration.id.clear();
   penetration.id = nextPenetrationId(job);
   return {};

@@ -3,10 +3,14 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
+#include <QSplitter>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
 #include "core/drawing/particulars.h"
+#include "ui/panels/field_form.h"
+#include "ui/panels/form_scroll.h"
+#include "ui/panels/part_paths.h"
 
 namespace ribwright {
 
@@ -21,10 +25,37 @@ QTableWidgetItem* item(const std::string& words) {
 }  // namespace
 
 ParticularsPanel::ParticularsPanel(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), title_(new QLabel(this)), rows_(new QTableWidget(0, 2, this)) {
+    : QWidget(parent),
+      session_(session),
+      title_(new QLabel(this)),
+      form_(new FieldForm(session, FieldForm::Shows::All, this)),
+      rows_(new QTableWidget(0, 2, this)) {
   title_->setObjectName(QStringLiteral("particularsTitle"));
   title_->setTextFormat(Qt::PlainText);
   title_->setWordWrap(true);
+  makeRows();
+  auto* parts = new QSplitter(Qt::Vertical, this);
+  parts->setChildrenCollapsible(false);
+  auto* scroll = new FormScroll(form_, parts);
+  scroll->setObjectName(QStringLiteral("stated"));
+  parts->addWidget(scroll);
+  parts->addWidget(rows_);
+  parts->setSizes({600, 400});
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(title_);
+  layout->addWidget(parts, 1);
+  setFocusProxy(scroll);
+  rows_->viewport()->installEventFilter(this);
+  fit();
+  connect(&session_, &Session::wallChanged, this, &ParticularsPanel::showChosen);
+  connect(&session_, &Session::chosenChanged, this, &ParticularsPanel::showChosen);
+  connect(&session_, &Session::historyChanged, this, &ParticularsPanel::showStated);
+  if (session_.isOpen()) showChosen();
+}
+
+void ParticularsPanel::makeRows() {
   rows_->setObjectName(QStringLiteral("particulars"));
   rows_->setAccessibleName(tr("Particulars of what is chosen"));
   rows_->horizontalHeader()->hide();
@@ -37,17 +68,6 @@ ParticularsPanel::ParticularsPanel(Session& session, QWidget* parent)
   rows_->setSelectionBehavior(QAbstractItemView::SelectRows);
   rows_->setTabKeyNavigation(false);
   rows_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(0);
-  layout->addWidget(title_);
-  layout->addWidget(rows_, 1);
-  setFocusProxy(rows_);
-  rows_->viewport()->installEventFilter(this);
-  fit();
-  connect(&session_, &Session::wallChanged, this, &ParticularsPanel::showChosen);
-  connect(&session_, &Session::chosenChanged, this, &ParticularsPanel::showChosen);
-  if (session_.isOpen()) showChosen();
 }
 
 void ParticularsPanel::fit() {
@@ -63,7 +83,18 @@ void ParticularsPanel::changeEvent(QEvent* event) {
   if (event->type() == QEvent::FontChange) fit();
 }
 
+void ParticularsPanel::finishTyping() { form_->finishTyping(); }
+
+// By the newest job, which may be a moment ahead of what follows from it.
+void ParticularsPanel::showStated() {
+  if (!session_.isOpen() || session_.wall() < 0) return form_->setPaths({});
+  const std::vector<Part> wall{Part{Part::Kind::Face, session_.chosenWall().letter, ""}};
+  const auto& parts = session_.chosenParts();
+  form_->setPaths(pathsOf(session_.newest(), parts.empty() ? wall : parts));
+}
+
 void ParticularsPanel::showChosen() {
+  showStated();
   rows_->setRowCount(0);
   title_->clear();
   if (!session_.isOpen() || session_.wall() < 0) return;

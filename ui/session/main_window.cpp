@@ -23,6 +23,7 @@
 #include "ui/panels/building_dialog.h"
 #include "ui/panels/fault_panel.h"
 #include "ui/panels/help_pages.h"
+#include "ui/panels/job_dialog.h"
 #include "ui/panels/new_job_dialog.h"
 #include "ui/panels/packet_bar.h"
 #include "ui/panels/perimeter_strip.h"
@@ -181,7 +182,7 @@ void MainWindow::connectSession() {
 void MainWindow::connectFiles() {
   const auto hears = [this](auto& files) {
     using Files = std::remove_reference_t<decltype(files)>;
-    connect(&files, &Files::typingEnds, this, [this] { panels_.finishTyping(); });
+    connect(&files, &Files::typingEnds, this, [this] { finishTyping(); });
     connect(&files, &Files::told, this, [this](const QString& words) { statusBar()->showMessage(words, shortWhile); });
     connect(&files, &Files::faulty, faults_, &FaultPanel::setFaults);
   };
@@ -201,8 +202,8 @@ void MainWindow::connectActions() {
   on(actions_.saveAs, [this] { files_.saveAs(); });
   on(actions_.readSurvey, [this] { surveys_.askAndRead(); });
   on(actions_.writeSurvey, [this] { surveys_.askAndWrite(); });
-  on(actions_.readOpenings, [this] { panels_.finishTyping(), tell(askAndReadOpenings(session_, this)); });
-  on(actions_.writeOpenings, [this] { panels_.finishTyping(), tell(askAndWriteOpenings(session_, this)); });
+  on(actions_.readOpenings, [this] { finishTyping(), tell(askAndReadOpenings(session_, this)); });
+  on(actions_.writeOpenings, [this] { finishTyping(), tell(askAndWriteOpenings(session_, this)); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { askAndPrint(session_, this); });
@@ -215,6 +216,7 @@ void MainWindow::connectActions() {
   on(actions_.remove, [this] { clipboard_.remove(); });
   on(actions_.chooseAll, [this] { clipboard_.chooseAll(); });
   on(actions_.building, [this] { BuildingDialog(session_, this).exec(); });
+  on(actions_.jobParticulars, [this] { showJobParticulars(); });
   on(actions_.asPrinted, [this](bool printed) { view_->setAsPrinted(printed); });
   on(actions_.zoomIn, [this] { view_->zoomIn(); });
   on(actions_.zoomOut, [this] { view_->zoomOut(); });
@@ -238,6 +240,19 @@ void MainWindow::connectActions() {
   tick(*actions_.textSizes, keptTextPercent());
   connect(actions_.textSizes, &QActionGroup::triggered, this,
           [](const QAction* action) { chooseTextPercent(action->data().toInt()); });
+}
+
+void MainWindow::finishTyping() {
+  panels_.finishTyping();
+  if (jobDialog_) jobDialog_->finishTyping();
+}
+
+void MainWindow::showJobParticulars() {
+  finishTyping();
+  if (!jobDialog_) jobDialog_ = new JobDialog(session_, this);
+  jobDialog_->show();
+  jobDialog_->raise();
+  jobDialog_->activateWindow();
 }
 
 bool MainWindow::openJob(const QString& path) { return files_.open(path); }

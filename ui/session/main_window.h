@@ -20,6 +20,7 @@ namespace ribwright {
 struct OpeningFileEnd;
 
 class FaultPanel;
+class JobDialog;
 class PerimeterStrip;
 class PlanInset;
 class StartPage;
@@ -67,6 +68,8 @@ class MainWindow : public QMainWindow {
   void connectActions();
   void connectFiles();
   void askForNewJob();
+  void finishTyping();
+  void showJobParticulars();
   void askForFolder();
   void tell(const OpeningFileEnd& end);
   void showJob();
@@ -96,6 +99,7 @@ class MainWindow : public QMainWindow {
   WindowPanels panels_;
   FaultPanel* faults_ = nullptr;
   StatusLine* status_ = nullptr;
+  JobDialog* jobDialog_ = nullptr;  // from when it is first asked for
 };
 
 }  // namespace ribwright

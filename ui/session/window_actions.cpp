@@ -142,6 +142,8 @@ WindowActions makeActions(QMainWindow& window) {
   edit->addSeparator();
   actions.building = add(edit, Texts::tr("&Building…"), "building");
   actions.building->setToolTip(Texts::tr("Make the building longer, wider or higher"));
+  actions.jobParticulars =
+      add(edit, Texts::tr("&Job particulars…"), "jobParticulars", QKeySequence(Qt::CTRL | Qt::Key_J));
   actions.wall = window.menuBar()->addMenu(Texts::tr("&Wall"));
   makeViewMenu(actions, window.menuBar()->addMenu(Texts::tr("&View")));
   QMenu* help = window.menuBar()->addMenu(Texts::tr("&Help"));
@@ -161,9 +163,9 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload,        save,     saveAs,    readSurvey, writeSurvey, readOpenings, writeOpenings,
-          savePacket,    print,    asPrinted, zoomIn,     zoomOut,     fit,          nextPanel,
-          previousPanel, stepBack, cut,       copy,       paste,       remove,       chooseAll};
+  return {reload, save,      saveAs, readSurvey, writeSurvey, readOpenings,   writeOpenings, savePacket,
+          print,  asPrinted, zoomIn, zoomOut,    fit,         nextPanel,      previousPanel, stepBack,
+          cut,    copy,      paste,  remove,     chooseAll,   jobParticulars, building};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

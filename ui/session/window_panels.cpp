@@ -75,6 +75,7 @@ std::vector<StatedPanel*> WindowPanels::stated() const { return {openings, penet
 void WindowPanels::finishTyping() const {
   if (!areMade()) return;
   survey->finishTyping();
+  particulars->finishTyping();
   for (StatedPanel* each : stated()) each->finishTyping();
 }
 

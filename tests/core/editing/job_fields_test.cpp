@@ -52,7 +52,9 @@ TEST_CASE("a field is shown as people type it, with what is usual") {
   CHECK(drop.owner == "base");
   CHECK(drop.text == "1-3/4\"");
   CHECK(drop.usual == "1-3/4\"");
-  CHECK(drop.limits == "from 0 to 10 km");
+  CHECK(Words::of("en").say(drop.limits, {}) == "at least 0\"");
+  CHECK(Words::of("en").say(at(job, "settings.stack_limit").limits, {}) == "from 1 to 1000");
+  CHECK(at(job, "walls[0].base.grade").limits.id.empty());
   CHECK(at(job, "walls[0].openings[0].width").required);
   const Field grade = at(job, "walls[0].base.grade");
   CHECK(grade.optional);

@@ -1,0 +1,24 @@
+#include "ui/panels/calm_combo.h"
+
+#include <QWheelEvent>
+
+namespace ribwright {
+
+namespace {
+
+constexpr int leastLetters = 8;
+
+}  // namespace
+
+CalmCombo::CalmCombo(QWidget* parent) : QComboBox(parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  setMinimumContentsLength(leastLetters);
+}
+
+void CalmCombo::wheelEvent(QWheelEvent* event) {
+  if (hasFocus()) return QComboBox::wheelEvent(event);
+  event->ignore();
+}
+
+}  // namespace ribwright

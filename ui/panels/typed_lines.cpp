@@ -1,0 +1,56 @@
+#include "ui/panels/typed_lines.h"
+
+#include <QKeyEvent>
+
+namespace ribwright {
+
+namespace {
+
+constexpr int shownLines = 3, shownLetters = 14;
+
+}  // namespace
+
+TypedLines::TypedLines(QWidget* parent) : QPlainTextEdit(parent) {
+  setTabChangesFocus(true);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+QSize TypedLines::sizeHint() const {
+  const int around = 2 * frameWidth() + static_cast<int>(2 * document()->documentMargin());
+  return {shownLetters * fontMetrics().averageCharWidth(), shownLines * fontMetrics().lineSpacing() + around};
+}
+
+void TypedLines::setStanding(const QString& text) {
+  standing_ = text;
+  if (isTyped() || toPlainText() == text) return;
+  setPlainText(text);
+  document()->setModified(false);
+}
+
+void TypedLines::finishTyping() {
+  if (isTyped()) emit entered(toPlainText());
+}
+
+void TypedLines::accept() { document()->setModified(false); }
+
+bool TypedLines::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride && isTyped() && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape)
+    event->accept();
+  return QPlainTextEdit::event(event);
+}
+
+void TypedLines::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (enter && event->modifiers().testFlag(Qt::ControlModifier)) return finishTyping();
+  if (event->key() != Qt::Key_Escape || !isTyped()) return QPlainTextEdit::keyPressEvent(event);
+  setPlainText(standing_);
+  document()->setModified(false);
+  emit takenBack();
+}
+
+void TypedLines::focusOutEvent(QFocusEvent* event) {
+  QPlainTextEdit::focusOutEvent(event);
+  if (event->reason() != Qt::PopupFocusReason) finishTyping();
+}
+
+}  // namespace ribwright
