@@ -37,7 +37,7 @@ std::vector<ToolWords> toolWords() {
        Texts::tr("Click where sheets part, or type how far from the left corner"), Qt::Key_E},
       {ToolKind::BandLimit, "tool:bandLimit", Texts::tr("&Band limit"),
        Texts::tr("Click at the height where other sheets begin, or type it"), Qt::Key_B},
-      {ToolKind::BaseStep, "tool:baseStep", Texts::tr("Step of the &concrete"),
+      {ToolKind::BaseStep, "tool:baseStep", Texts::tr("S&tep of the concrete"),
        Texts::tr("Click where the concrete steps, at its new height"), Qt::Key_T},
       {ToolKind::TopPoint, "tool:topPoint", Texts::tr("&Point of the top"),
        Texts::tr("Click a new point of a free wall's steel line"), Qt::Key_P},
