@@ -76,6 +76,128 @@
     </message>
 </context>
 <context>
+    <name>ribwright::BayDialog</name>
+    <message>
+        <source>Repeat along bays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;From bay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;To bay</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::BoardTools</name>
+    <message>
+        <source>place from the left corner and the concrete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length, or width × height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag from corner to corner, or click one corner and type width × height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag from corner to corner, or click one corner and type its size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Choose and move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click to choose, drag to move, drag an edge to resize; Shift and drag chooses all in a frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walk &amp;door</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Overhead door</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Sliding door</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Louvre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Framed opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Round hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rectangular &amp;hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Girt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click at its height, or type the height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colum&amp;n</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click where it stands, or type how far from the left corner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Expansion joint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click where sheets part, or type how far from the left corner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Band limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click at the height where other sheets begin, or type it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step of the &amp;concrete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click where the concrete steps, at its new height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Point of the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click a new point of a free wall&apos;s steel line</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ribwright::ConfirmPatternDialog</name>
     <message>
         <source>Confirm a pattern</source>
@@ -165,6 +287,40 @@
     </message>
 </context>
 <context>
+    <name>ribwright::FieldForm</name>
+    <message>
+        <source>stated</source>
+        <translation>indicado</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::FieldList</name>
+    <message>
+        <source>Add</source>
+        <translation>Agregar</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Add to: %1</source>
+        <translation>Agregar a: %1</translation>
+    </message>
+    <message>
+        <source>Remove from: %1</source>
+        <translation>Quitar de: %1</translation>
+    </message>
+    <message>
+        <source>Move up in: %1</source>
+        <translation>Subir en: %1</translation>
+    </message>
+    <message>
+        <source>Move down in: %1</source>
+        <translation>Bajar en: %1</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::FindingPanel</name>
     <message>
         <source>Findings</source>
@@ -219,38 +375,376 @@
     </message>
 </context>
 <context>
-    <name>ribwright::MainWindow</name>
+    <name>ribwright::HelpPages</name>
     <message>
-        <source>Sheets of the chosen wall</source>
-        <translation>Láminas de la pared elegida</translation>
+        <source>digits, =</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Openings of the chosen wall</source>
-        <translation>Vanos de la pared elegida</translation>
+        <source>while drawing or dragging: type the length, or 4&apos; x 3&apos;; = for a place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held while dragging: does not snap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move what is chosen by 1 in or 10 mm; with Shift 1 ft or 100 mm, with Alt a mark of the tape; with nothing chosen, the view</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift and drag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose all openings in a frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl and click</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose one more, or one less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the next sheet in hanging order; Ctrl+Tab leaves the board</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page Up, Page Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the wall before, the next wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shift+F10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what can be done with what is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>+ - 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nearer, farther, the whole wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one step back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;New job&lt;/b&gt; (Ctrl+N): type the sizes as the plans have them. Every field has something sensible in it; the picture beside shows what it makes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Openings&lt;/b&gt;: take the tool (W for a window, D for a walk door), drag it on the wall, or click a corner and type &lt;i&gt;4&apos; x 3&apos;&lt;/i&gt;. Right click repeats it in each bay or mirrors it to the wall across.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Where it is seen from&lt;/b&gt;: drag the eye in the plan; the sheets are hung so that their laps do not show from there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Starts compared&lt;/b&gt;, below: how each wall&apos;s first sheet can stand, and what each costs. Point to one to see it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Findings&lt;/b&gt;, at the right: what would be wrong if built as shown. Choose one to go there; where a button mends it, it stands under its words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Pages&lt;/b&gt; shows what is printed; &lt;b&gt;Save packet&lt;/b&gt; (Ctrl+Shift+P) writes it with the order as tables.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything can be taken back (Ctrl+Z), and work that is not saved is kept if the program ends.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the plans to the wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screws and holes stand where the plans put the steel. Nothing is drilled before the steel is measured; the plans and the local code go before what is shown here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the wall: tools</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the wall: hand and keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::JobDialog</name>
+    <message>
+        <source>Job particulars</source>
+        <translation>Datos del trabajo</translation>
+    </message>
+    <message>
+        <source>Pages of the job</source>
+        <translation>Páginas del trabajo</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::JobFiles</name>
+    <message>
+        <source>The job could not be saved. Nothing is lost: it is still open, with all its changes.</source>
+        <translation type="unfinished">No se pudo guardar el trabajo. Nada se ha perdido: sigue abierto, con todos sus cambios.</translation>
     </message>
     <message>
         <source>Open a job</source>
-        <translation>Abrir un trabajo</translation>
+        <translation type="unfinished">Abrir un trabajo</translation>
     </message>
     <message>
         <source>Job files (*.json);;All files (*)</source>
-        <translation>Archivos de trabajo (*.json);;Todos los archivos (*)</translation>
-    </message>
-    <message>
-        <source>Folder for the packet</source>
-        <translation>Carpeta para el paquete</translation>
-    </message>
-    <message>
-        <source>none yet</source>
-        <translation>todavía ninguno</translation>
-    </message>
-    <message>
-        <source>%1 could not be read.</source>
-        <translation>No se pudo leer %1.</translation>
+        <translation type="unfinished">Archivos de trabajo (*.json);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Read again.</source>
-        <translation>Leído de nuevo.</translation>
+        <translation type="unfinished">Leído de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1 could not be read.</source>
+        <translation type="unfinished">No se pudo leer %1.</translation>
+    </message>
+    <message>
+        <source>Nothing can be written beside %1: other windows will not see that it is open here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation type="unfinished">Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Unsaved work could not be kept, which is tried again: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unsaved work is kept again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::Keeper</name>
+    <message>
+        <source>cannot be written to</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::KeptCard</name>
+    <message numerus="yes">
+        <source>%n opening(s) more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n opening(s) fewer</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n opening(s) changed</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>another name of the job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another outline or roof</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>walls changed: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>walls added: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>walls taken away: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other statements of the job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the kept work: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The job was never saved: no file holds anything of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The job&apos;s file is no longer there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The job&apos;s file cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file has been saved or changed since the kept work was begun.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::KeptDialog</name>
+    <message>
+        <source>Work that was not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the &amp;kept work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the &amp;file, keep this for later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Discard…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A window went before its work was saved. The work was kept, and the jobs&apos; files are as they were. Both stay until you decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Openings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation type="unfinished">Láminas</translation>
+    </message>
+    <message>
+        <source>Discard this kept work? It cannot be brought back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>D&amp;iscard it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Go on keeping it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no name</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::LockBar</name>
+    <message>
+        <source>Go on here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That window is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another window on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is open in %2 since %3. Here it is open to look at: it can be changed, and saved under another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other window has closed %1. It can be saved from here now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::MainWindow</name>
+    <message>
+        <source>Folder for the packet</source>
+        <translation>Carpeta para el paquete</translation>
     </message>
     <message>
         <source>The packet could not be written; nothing in the folder was changed.</source>
@@ -267,14 +761,6 @@
     <message>
         <source>Ribwright</source>
         <translation>Ribwright</translation>
-    </message>
-    <message>
-        <source>Shee&amp;ts: %1</source>
-        <translation>&amp;Láminas: %1</translation>
-    </message>
-    <message>
-        <source>Openin&amp;gs: %1</source>
-        <translation>V&amp;anos: %1</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -309,56 +795,490 @@
         <translation>&amp;Seguir</translation>
     </message>
     <message>
-        <source>The job could not be saved. Nothing is lost: it is still open, with all its changes.</source>
-        <translation>No se pudo guardar el trabajo. Nada se ha perdido: sigue abierto, con todos sus cambios.</translation>
-    </message>
-    <message>
         <source>%1 (%2)[*], Ribwright</source>
         <translation>%1 (%2)[*], Ribwright</translation>
     </message>
     <message>
-        <source>Saved: %1</source>
-        <translation>Guardado: %1</translation>
+        <source>Quick start</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Gi&amp;rts and survey: %1</source>
-        <translation>La&amp;rgueros y levantamiento: %1</translation>
+        <source>Keys</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Drill batches: %1/%2</source>
-        <translation>L&amp;otes: %1/%2</translation>
+        <source>in no file yet</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Read a survey</source>
-        <translation>Leer un levantamiento</translation>
+        <source>%1, to look at</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::NewJobDialog</name>
+    <message>
+        <source>New job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The defaults that were kept cannot be read; these are the shipped ones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;From a sample…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keep these as the defaults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Make the job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The job cannot be made yet:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: new jobs begin with these.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The defaults could not be kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::NewJobForm</name>
+    <message>
+        <source>Name of the job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Job</source>
+        <translation type="unfinished">&amp;Trabajo</translation>
+    </message>
+    <message>
+        <source>N&amp;umber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Millimetres, decimal comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is built</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Building, four walls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One free wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Built is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length, along the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished">Ancho</translation>
+    </message>
+    <message>
+        <source>&amp;Length, along the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Roof</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Single slope</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level eave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End walls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B and D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A and C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Height of the steel line at the eave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slope as 4:12, or height of the ridge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Eave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Slope, or ridge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bays of the side walls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bays of the end walls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Bays of the sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heights of the side walls&apos; girts from the top of concrete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heights of the end walls&apos; girts from the top of concrete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Girts of the sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cross-section of the girts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a girt&apos;s height is the height of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>web line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Girts are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heights to their</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Girts and columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bypass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Girts pass columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sheets end at the bottom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below concrete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in a notch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on base trim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drop, depth or height of the base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>b&amp;y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Profile of the sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation type="unfinished">Láminas</translation>
+    </message>
+    <message>
+        <source>Pattern of the screws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour as ordered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prevailing wind blows from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wind from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where people pass by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nowhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before wall A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before wall B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before wall C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before wall D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far away people pass by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Road</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;at a distance of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none chosen yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none stated yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, example</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Slope, or high side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at h&amp;eight</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::NewJobPicture</name>
+    <message>
+        <source>Picture of the new job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture shows what could be read last; something typed at the left cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheets</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n different lengths</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>to stop for: %1, to look at: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::OpeningFile</name>
+    <message>
+        <source>added %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as they were: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it names no opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening schedule read: %1. None was removed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The opening schedule could not be read; nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>is too large to be an opening schedule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read an opening schedule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening schedule written into %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The opening schedule could not be written.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tables (*.csv);;All files (*)</source>
-        <translation>Tablas (*.csv);;Todos los archivos (*)</translation>
+        <translation type="unfinished">Tablas (*.csv);;Todos los archivos (*)</translation>
     </message>
     <message>
-        <source>The survey could not be read; nothing was changed.</source>
-        <translation>No se pudo leer el levantamiento; no se cambió nada.</translation>
-    </message>
-    <message>
-        <source>The survey was read.</source>
-        <translation>Se leyó el levantamiento.</translation>
-    </message>
-    <message>
-        <source>Write the survey</source>
-        <translation>Escribir el levantamiento</translation>
+        <source>Write the opening schedule</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation>Tablas (*.csv)</translation>
-    </message>
-    <message>
-        <source>The survey could not be written.</source>
-        <translation>No se pudo escribir el levantamiento.</translation>
-    </message>
-    <message>
-        <source>Survey written into %1.</source>
-        <translation>Levantamiento escrito en %1.</translation>
+        <translation type="unfinished">Tablas (*.csv)</translation>
     </message>
 </context>
 <context>
@@ -396,6 +1316,109 @@
     </message>
 </context>
 <context>
+    <name>ribwright::PartMenu</name>
+    <message>
+        <source>&amp;Copy beside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One in &amp;each bay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Mirror to wall %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Repeat along bays…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start with a seam at its &amp;left jamb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start with a seam at its ri&amp;ght jamb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Split here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the &amp;left part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the ri&amp;ght part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split r&amp;ound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Run through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Delete, openings stay where they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete, &amp;openings keep their distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Girt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Expansion joint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Band of other sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Step of the concrete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Point of the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Hang the sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;By rule: laps away from the sight point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Left to right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Right to left</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ribwright::PartRows</name>
     <message>
         <source>rip</source>
@@ -422,14 +1445,6 @@
         <translation>entera</translation>
     </message>
     <message>
-        <source>round hole</source>
-        <translation>paso redondo</translation>
-    </message>
-    <message>
-        <source>rectangular hole</source>
-        <translation>paso rectangular</translation>
-    </message>
-    <message>
         <source>Mark</source>
         <translation>Marca</translation>
     </message>
@@ -450,24 +1465,15 @@
         <translation>Código de pedido</translation>
     </message>
     <message>
-        <source>Id</source>
-        <translation>Nombre</translation>
+        <source>Girts behind</source>
+        <translation type="unfinished"></translation>
     </message>
+</context>
+<context>
+    <name>ribwright::PartTable</name>
     <message>
-        <source>Height</source>
-        <translation>Alto</translation>
-    </message>
-    <message>
-        <source>From left corner</source>
-        <translation>Desde la esquina izquierda</translation>
-    </message>
-    <message>
-        <source>Sill</source>
-        <translation>Antepecho</translation>
-    </message>
-    <message>
-        <source>Head</source>
-        <translation>Dintel</translation>
+        <source>Columns to sort by</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -583,12 +1589,24 @@
         <translation>N</translation>
     </message>
     <message>
-        <source>Sight point: %1, farther away</source>
-        <translation>Punto de vista: %1, más lejos</translation>
+        <source>Sight point: %1, farther away. Drag it: the laps turn away from it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Sight point: %1</source>
-        <translation>Punto de vista: %1</translation>
+        <source>Sight point: %1. Drag it: the laps turn away from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add a sight point here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Delete the sight point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sight point</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -608,6 +1626,21 @@
     <message>
         <source>Print</source>
         <translation>Imprimir</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::RecentMenu</name>
+    <message>
+        <source>%1 (not there)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished">todavía ninguno</translation>
+    </message>
+    <message>
+        <source>&amp;Remove those that are not there</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -675,6 +1708,14 @@
         <source>&amp;Discard</source>
         <translation>&amp;Descartar</translation>
     </message>
+    <message>
+        <source>That file is open in another window. Choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The job</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ribwright::StartPage</name>
@@ -683,12 +1724,448 @@
         <translation>No hay ningún trabajo abierto</translation>
     </message>
     <message>
-        <source>Open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a look before anything is ordered. You can also drop the file here.</source>
-        <translation>Abra un archivo de trabajo para ver sus paredes: qué lámina va en cada lugar, el largo bruto de cada una y qué conviene revisar antes de pedir nada. También puede soltar el archivo aquí.</translation>
-    </message>
-    <message>
         <source>Open a job…</source>
         <translation>Abrir un trabajo…</translation>
+    </message>
+    <message>
+        <source>Begin a job from what its plans say, or open a job file to see its walls: which sheet hangs where, how long each blank is, and what wants a look before anything is ordered. You can also drop the file here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New job…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Look at it…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jobs opened last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open &amp;this job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Remove from the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (not there)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Work that was not saved was kept, of %n job(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::StartPanel</name>
+    <message>
+        <source>The best of this column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starts of the chosen wall, compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The arrow keys show a start on the board, Enter chooses it, Escape goes back to the one that stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many starts have been tried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try e&amp;very start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lays the wall out from each mark of the tape in one cover, and keeps the best</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take &amp;it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working out the starts…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This wall has no sheets, and so no start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point at a start to see it on the board; click or Enter chooses it. ● is the best of its column.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trying every start…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped before the first start was tried.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The best of all: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The best so far: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sq ft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation type="unfinished">Láminas</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seams at jambs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Narrow rips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To stop for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To look at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steel bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::StatedModel</name>
+    <message>
+        <source>Left jamb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation type="unfinished">Dintel</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type here for a %1; it is put in when all it needs is there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: follows from what is stated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Band %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Paste %n cell(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>row %1, %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::StatedPanel</name>
+    <message>
+        <source>Openings of the chosen wall</source>
+        <translation type="unfinished">Vanos de la pared elegida</translation>
+    </message>
+    <message>
+        <source>Penetrations of the chosen wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Girts of the chosen wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bands of sheets of the chosen wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::StatedTable</name>
+    <message>
+        <source>Nothing was removed: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row %1: &quot;%2&quot; would stand in no column that is typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>; and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was pasted: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::StatedWords</name>
+    <message>
+        <source>left corner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right corner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near jamb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rectangular</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>web line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Id</source>
+        <translation type="unfinished">Nombre</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished">Tipo</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation type="unfinished">Ancho</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation type="unfinished">Alto</translation>
+    </message>
+    <message>
+        <source>Sill</source>
+        <translation type="unfinished">Antepecho</translation>
+    </message>
+    <message>
+        <source>Jamb trim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Centre height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Typed by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flange turns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clip slot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Profile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hole pattern</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap above the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new penetration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new girt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation type="unfinished">columna %1</translation>
+    </message>
+    <message>
+        <source>corner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sheets&apos; lower end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the profile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the wall</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -773,6 +2250,41 @@
     </message>
 </context>
 <context>
+    <name>ribwright::SurveyFiles</name>
+    <message>
+        <source>Read a survey</source>
+        <translation type="unfinished">Leer un levantamiento</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;All files (*)</source>
+        <translation type="unfinished">Tablas (*.csv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>The survey could not be read; nothing was changed.</source>
+        <translation type="unfinished">No se pudo leer el levantamiento; no se cambió nada.</translation>
+    </message>
+    <message>
+        <source>The survey was read.</source>
+        <translation type="unfinished">Se leyó el levantamiento.</translation>
+    </message>
+    <message>
+        <source>Write the survey</source>
+        <translation type="unfinished">Escribir el levantamiento</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished">Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The survey could not be written.</source>
+        <translation type="unfinished">No se pudo escribir el levantamiento.</translation>
+    </message>
+    <message>
+        <source>Survey written into %1.</source>
+        <translation type="unfinished">Levantamiento escrito en %1.</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::SurveyModel</name>
     <message>
         <source>Strike out %1 readings</source>
@@ -851,6 +2363,13 @@
     <message>
         <source>Nothing is measured on this wall: it has no girts.</source>
         <translation>En esta pared no se mide nada: no tiene largueros.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::TypedField</name>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -956,6 +2475,14 @@
     <message>
         <source>page %1 of %2, %3 %</source>
         <translation>página %1 de %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More to draw on the wall</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1099,6 +2626,104 @@
     <message>
         <source>&amp;Write the survey…</source>
         <translation>Escri&amp;bir el levantamiento…</translation>
+    </message>
+    <message>
+        <source>&amp;New…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read an openin&amp;g schedule…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change and add openings by a table; none is removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the openin&amp;g schedule…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pa&amp;nels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As &amp;shipped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Job particulars…</source>
+        <translation>&amp;Datos del trabajo…</translation>
+    </message>
+    <message>
+        <source>&amp;Wall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Quick start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::WindowDocks</name>
+    <message>
+        <source>Tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Particulars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished">Hallazgos</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::WindowPanels</name>
+    <message>
+        <source>Sheets of the chosen wall</source>
+        <translation type="unfinished">Láminas de la pared elegida</translation>
+    </message>
+    <message>
+        <source>Shee&amp;ts: %1</source>
+        <translation type="unfinished">&amp;Láminas: %1</translation>
+    </message>
+    <message>
+        <source>Openin&amp;gs: %1</source>
+        <translation type="unfinished">V&amp;anos: %1</translation>
+    </message>
+    <message>
+        <source>Penetrations: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gi&amp;rts: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Bands: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S&amp;urvey: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Drill batches: %1/%2</source>
+        <translation type="unfinished">L&amp;otes: %1/%2</translation>
+    </message>
+    <message>
+        <source>Starts co&amp;mpared</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>
