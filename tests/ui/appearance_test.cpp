@@ -227,7 +227,7 @@ void AppearanceTest::panelsHaveNames() {
 void AppearanceTest::theRoundOfPanelsReachesEachOfThem() {
   (*window_)->activateWindow();
   const auto panelWithKeyboard = [&]() -> QString {
-    for (const char* name : {"walls", "plan", "board", "sheets", "particulars", "findings"}) {
+    for (const char* name : {"walls", "plan", "board", "sheets", "stated", "findings"}) {
       const auto* panel = find<QWidget>(name);
       const QWidget* focus = (*window_)->focusWidget();
       if (focus && (panel == focus || panel->isAncestorOf(focus))) return QLatin1String(name);
@@ -241,7 +241,7 @@ void AppearanceTest::theRoundOfPanelsReachesEachOfThem() {
     find<QAction>("nextPanel")->trigger();
     round << panelWithKeyboard();
   }
-  QCOMPARE(round, QStringList({"plan", "board", "sheets", "particulars", "findings", "walls"}));
+  QCOMPARE(round, QStringList({"plan", "board", "sheets", "stated", "findings", "walls"}));
   find<QAction>("previousPanel")->trigger();
   QCOMPARE(panelWithKeyboard(), QString("findings"));
 }

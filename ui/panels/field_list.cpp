@@ -82,6 +82,7 @@ FieldList::FieldList(Session& session, const Field& list, QWidget* parent)
   layout->addWidget(form_, 3, 0);
   for (QPushButton* each : {add_, remove_, up_, down_}) each->setToolTip(each->accessibleName());
   makeButtons();
+  fit();
   connect(table_, &QTableWidget::currentCellChanged, this, [this](int now, int, int before, int) {
     if (now != before) showChosen();
   });

@@ -1,13 +1,15 @@
 #include "ui/panels/form_scroll.h"
 
 #include <QEvent>
+#include <QScrollBar>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace ribwright {
 
 namespace {
 
-constexpr int leastLetters = 30;
+constexpr int leastLetters = 30, mostLetters = 50;
 
 }  // namespace
 
@@ -24,7 +26,17 @@ FormScroll::FormScroll(QWidget* form, QWidget* parent) : QScrollArea(parent) {
   fit();
 }
 
-void FormScroll::fit() { setMinimumWidth(leastLetters * fontMetrics().averageCharWidth()); }
+void FormScroll::fit() {
+  const int letter = fontMetrics().averageCharWidth();
+  const int needed = widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width();
+  setMinimumWidth(std::clamp(needed, leastLetters * letter, mostLetters * letter));
+}
+
+bool FormScroll::eventFilter(QObject* watched, QEvent* event) {
+  const bool handled = QScrollArea::eventFilter(watched, event);
+  if (watched == widget() && event->type() == QEvent::LayoutRequest) fit();
+  return handled;
+}
 
 void FormScroll::changeEvent(QEvent* event) {
   QScrollArea::changeEvent(event);

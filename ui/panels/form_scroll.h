@@ -1,4 +1,4 @@
-// A form that is as wide as its room and scrolls up and down only; wheels over its fields scroll it.
+// A form that scrolls up and down: its room is never narrower than what is in it needs, up to some letters.
 #pragma once
 
 #include <QScrollArea>
@@ -13,6 +13,7 @@ class FormScroll : public QScrollArea {
 
  protected:
   void changeEvent(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void fit();
