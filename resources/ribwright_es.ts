@@ -194,7 +194,7 @@
     </message>
     <message>
         <source>S&amp;tep of the concrete</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;scalón del concreto</translation>
     </message>
 </context>
 <context>
@@ -412,34 +412,34 @@
     <name>ribwright::FieldForm</name>
     <message>
         <source>stated</source>
-        <translation type="unfinished"></translation>
+        <translation>indicado</translation>
     </message>
 </context>
 <context>
     <name>ribwright::FieldList</name>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregar</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Add to: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregar a: %1</translation>
     </message>
     <message>
         <source>Remove from: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar de: %1</translation>
     </message>
     <message>
         <source>Move up in: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir en: %1</translation>
     </message>
     <message>
         <source>Move down in: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar en: %1</translation>
     </message>
 </context>
 <context>
@@ -650,15 +650,15 @@
     <name>ribwright::JobDialog</name>
     <message>
         <source>Job particulars</source>
-        <translation type="unfinished"></translation>
+        <translation>Datos del trabajo</translation>
     </message>
     <message>
         <source>Pages of the job</source>
-        <translation type="unfinished"></translation>
+        <translation>Páginas del trabajo</translation>
     </message>
     <message>
         <source>Job</source>
-        <translation type="unfinished">Trabajo</translation>
+        <translation>Trabajo</translation>
     </message>
 </context>
 <context>
@@ -2869,10 +2869,6 @@
         <translation>Escribir el cuadro de v&amp;anos…</translation>
     </message>
     <message>
-        <source>Pa&amp;nels</source>
-        <translation>Pa&amp;neles</translation>
-    </message>
-    <message>
         <source>As &amp;shipped</source>
         <translation>Como &amp;vienen</translation>
     </message>
@@ -2898,7 +2894,7 @@
     </message>
     <message>
         <source>&amp;Job particulars…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datos del trabajo…</translation>
     </message>
     <message>
         <source>&amp;Wall</source>
@@ -2915,6 +2911,10 @@
     <message>
         <source>&amp;Keys</source>
         <translation>&amp;Teclas</translation>
+    </message>
+    <message>
+        <source>Pane&amp;ls</source>
+        <translation>Pane&amp;les</translation>
     </message>
 </context>
 <context>

@@ -309,7 +309,7 @@ void MainWindow::showJob() {
   actions_.stopPacket->setEnabled(packet_.isRunning());
   if (open) stack_->setCurrentIndex(0);
   if (!open) showStartPage();
-  for (QDockWidget* dock : docks_.all()) dock->setEnabled(open);
+  veil_.set(docks_, !open);
   showHistory();
   showView();
   if (!open) return;
@@ -401,6 +401,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   if (!files_.mayLetGo() || !mayStopPacket()) return event->ignore();
   packet_.stop();
   files_.letGo();
+  veil_.set(docks_, false);
   keepDocks(*this);
   event->accept();
 }

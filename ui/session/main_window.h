@@ -96,6 +96,7 @@ class MainWindow : public QMainWindow {
   PlanInset* plan_ = nullptr;
   WallView* view_ = nullptr;
   WindowDocks docks_{};
+  DockVeil veil_;
   WindowPanels panels_;
   FaultPanel* faults_ = nullptr;
   StatusLine* status_ = nullptr;

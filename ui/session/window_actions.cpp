@@ -114,7 +114,7 @@ void makeViewMenu(WindowActions& actions, QMenu* menu) {
   actions.nextPanel = add(menu, Texts::tr("Ne&xt panel"), "nextPanel", QKeySequence(Qt::Key_F6));
   actions.previousPanel =
       add(menu, Texts::tr("Pre&vious panel"), "previousPanel", QKeySequence(Qt::SHIFT | Qt::Key_F6));
-  actions.panels = menu->addMenu(Texts::tr("Pa&nels"));
+  actions.panels = menu->addMenu(Texts::tr("Pane&ls"));
   actions.panels->setObjectName(QStringLiteral("panels"));
   actions.panelsAsShipped = add(actions.panels, Texts::tr("As &shipped"), "panelsAsShipped");
   actions.panels->addSeparator();
@@ -152,7 +152,7 @@ WindowActions makeActions(QMainWindow& window) {
   QToolBar* bar = window.addToolBar(Texts::tr("Tools"));
   bar->setObjectName(QStringLiteral("tools"));
   bar->setMovable(false);
-  bar->addActions({actions.open, actions.save, actions.savePacket});
+  bar->addActions({actions.newJob, actions.open, actions.save, actions.savePacket});
   bar->addSeparator();
   bar->addActions({actions.undo, actions.redo});
   bar->addSeparator();
@@ -163,9 +163,10 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload, save,      saveAs, readSurvey, writeSurvey, readOpenings,   writeOpenings, savePacket,
-          print,  asPrinted, zoomIn, zoomOut,    fit,         nextPanel,      previousPanel, stepBack,
-          cut,    copy,      paste,  remove,     chooseAll,   jobParticulars, building};
+  return {reload,        panelsAsShipped, save,     saveAs,    readSurvey, writeSurvey, readOpenings,
+          writeOpenings, savePacket,      print,    asPrinted, zoomIn,     zoomOut,     fit,
+          nextPanel,     previousPanel,   stepBack, cut,       copy,       paste,       remove,
+          chooseAll,     jobParticulars,  building};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

@@ -1,5 +1,6 @@
 #include "ui/session/window_docks.h"
 
+#include <QAction>
 #include <QCoreApplication>
 #include <QDockWidget>
 
@@ -21,6 +22,7 @@ QDockWidget* dock(QMainWindow& window, const QString& title, const char* name) {
   auto* made = new QDockWidget(title, &window);
   made->setObjectName(QLatin1String(name));
   made->setAllowedAreas(Qt::AllDockWidgetAreas);
+  made->toggleViewAction()->setObjectName(QLatin1String(name) + QStringLiteral("Shown"));
   return made;
 }
 
@@ -45,8 +47,21 @@ void placeDocks(QMainWindow& window, const WindowDocks& docks) {
   window.splitDockWidget(docks.particulars, docks.findings, Qt::Vertical);
   const int third = window.width() * 3 / 10, tall = window.height() * 28 / 100;
   window.resizeDocks({docks.particulars, docks.findings}, {third, third}, Qt::Horizontal);
-  window.resizeDocks({docks.particulars, docks.findings}, {1000, 1000}, Qt::Vertical);
+  window.resizeDocks({docks.particulars, docks.findings}, {1200, 1000}, Qt::Vertical);
   window.resizeDocks({docks.tables}, {tall}, Qt::Vertical);
+}
+
+void DockVeil::set(const WindowDocks& docks, bool veiled) {
+  if (veiled == veiled_) return;
+  veiled_ = veiled;
+  if (veiled) shown_.clear();
+  for (QDockWidget* each : docks.all()) {
+    if (veiled && !each->isHidden()) shown_.push_back(each);
+    each->toggleViewAction()->setEnabled(!veiled);
+    if (veiled) each->hide();
+  }
+  if (veiled) return;
+  for (QDockWidget* each : shown_) each->show();
 }
 
 void keepDocks(const QMainWindow& window) {

@@ -21,6 +21,16 @@ WindowDocks makeDocks(QMainWindow& window);
 // As they are shipped.
 void placeDocks(QMainWindow& window, const WindowDocks& docks);
 
+// While no job is open there is nothing to dock: those that were seen are seen again with the next job.
+class DockVeil {
+ public:
+  void set(const WindowDocks& docks, bool veiled);
+
+ private:
+  bool veiled_ = false;
+  std::vector<QDockWidget*> shown_;
+};
+
 // The window's size and its docks are kept for the next time.
 void keepDocks(const QMainWindow& window);
 // False: nothing fitting was kept.
