@@ -377,24 +377,24 @@
 <context>
     <name>ribwright::EmptyButton</name>
     <message>
-        <source>Begin a new &amp;job…</source>
-        <translation>Empezar un trabajo &amp;nuevo…</translation>
-    </message>
-    <message>
-        <source>&amp;Hang sheets here</source>
-        <translation>&amp;Colgar láminas aquí</translation>
-    </message>
-    <message>
-        <source>&amp;Choose a profile</source>
-        <translation>&amp;Elegir un perfil</translation>
-    </message>
-    <message>
-        <source>Add g&amp;irts</source>
-        <translation>Agregar lar&amp;gueros</translation>
-    </message>
-    <message>
         <source>As on the first wall that has girts; else at ordinary heights, to be moved to those of the plans</source>
         <translation>Como en la primera pared que los tiene; si no, a alturas usuales, para moverlos a las de los planos</translation>
+    </message>
+    <message>
+        <source>Begin a new job…</source>
+        <translation>Empezar un trabajo nuevo…</translation>
+    </message>
+    <message>
+        <source>Hang sheets here</source>
+        <translation>Colgar láminas aquí</translation>
+    </message>
+    <message>
+        <source>Choose a profile</source>
+        <translation>Elegir un perfil</translation>
+    </message>
+    <message>
+        <source>Add girts</source>
+        <translation>Agregar largueros</translation>
     </message>
 </context>
 <context>
@@ -1958,10 +1958,6 @@
         <translation>Trabajo nuevo…</translation>
     </message>
     <message>
-        <source>&amp;Look at it…</source>
-        <translation>&amp;Verlo…</translation>
-    </message>
-    <message>
         <source>Jobs opened last</source>
         <translation>Trabajos abiertos últimamente</translation>
     </message>
@@ -1974,14 +1970,6 @@
         <translation>Archivo</translation>
     </message>
     <message>
-        <source>Open &amp;this job</source>
-        <translation>Abrir &amp;este trabajo</translation>
-    </message>
-    <message>
-        <source>&amp;Remove from the list</source>
-        <translation>&amp;Quitar de la lista</translation>
-    </message>
-    <message>
         <source>%1 (not there)</source>
         <translation>%1 (no está)</translation>
     </message>
@@ -1992,6 +1980,18 @@
     <message>
         <source>Work on %1 jobs was kept before it was saved.</source>
         <translation>Se conservó trabajo sin guardar de %1 trabajos.</translation>
+    </message>
+    <message>
+        <source>Open this job</source>
+        <translation>Abrir este trabajo</translation>
+    </message>
+    <message>
+        <source>Look at it…</source>
+        <translation>Verlo…</translation>
+    </message>
+    <message>
+        <source>Remove from the list</source>
+        <translation>Quitar de la lista</translation>
     </message>
 </context>
 <context>
@@ -2013,20 +2013,8 @@
         <translation>Cuántos arranques se han probado</translation>
     </message>
     <message>
-        <source>Try e&amp;very start</source>
-        <translation>&amp;Probar todos los arranques</translation>
-    </message>
-    <message>
         <source>Lays the wall out from each mark of the tape in one cover, and keeps the best</source>
         <translation>Traza la pared desde cada marca de la cinta en un ancho útil, y se queda con lo mejor</translation>
-    </message>
-    <message>
-        <source>S&amp;top</source>
-        <translation>&amp;Detener</translation>
-    </message>
-    <message>
-        <source>Take &amp;it</source>
-        <translation>&amp;Tomarlo</translation>
     </message>
     <message>
         <source>Working out the starts…</source>
@@ -2119,6 +2107,18 @@
     <message>
         <source>stands</source>
         <translation>rige</translation>
+    </message>
+    <message>
+        <source>Try every start</source>
+        <translation>Probar todos los inicios</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Tomarlo</translation>
     </message>
 </context>
 <context>

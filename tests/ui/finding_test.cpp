@@ -85,6 +85,7 @@ void FindingTest::linesAreSortedByGradeAndWall() {
 }
 
 void FindingTest::chosenLinesAreCopied() {
+  list()->setFocus();
   list()->setCurrentItem(list()->topLevelItem(0));
   list()->topLevelItem(1)->setSelected(true);
   QTest::keyClick(list(), Qt::Key_C, Qt::ControlModifier);

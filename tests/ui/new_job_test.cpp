@@ -28,6 +28,7 @@ class NewJobTest : public QObject {
   void typedFromTopToBottomItIsAJob() {
     NewJobDialog dialog;
     dialog.show();
+    dialog.activateWindow();  // no window manager does it in tests
     QVERIFY(QTest::qWaitForWindowActive(&dialog));
     QCOMPARE(dialog.focusWidget()->objectName(), QStringLiteral("newName"));
     int entries = 0, enters = 0;

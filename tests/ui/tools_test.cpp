@@ -34,7 +34,9 @@ class Bench {
  public:
   Bench() {
     if (!window->openJob(workshop())) qFatal("the workshop cannot be read");
+    window->resize(1500, 1000);
     board = window.find<WallBoard>("board");
+    board->fit();
     first = writeJob(session().job());
   }
   Session& session() { return window.session(); }

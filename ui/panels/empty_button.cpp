@@ -26,10 +26,10 @@ void EmptyButton::renew() {
   setVisible(bare || lacks != WallLacks::Nothing);
   setMenu(lacks == WallLacks::Profile ? profiles_ : nullptr);
   if (lacks == WallLacks::Profile) fillProfiles();
-  if (bare) setText(tr("Begin a new &job…"));
-  if (lacks == WallLacks::Sheets) setText(tr("&Hang sheets here"));
-  if (lacks == WallLacks::Profile) setText(tr("&Choose a profile"));
-  if (lacks == WallLacks::Girts) setText(tr("Add g&irts"));
+  if (bare) setText(tr("Begin a new job…"));
+  if (lacks == WallLacks::Sheets) setText(tr("Hang sheets here"));
+  if (lacks == WallLacks::Profile) setText(tr("Choose a profile"));
+  if (lacks == WallLacks::Girts) setText(tr("Add girts"));
   setToolTip(
       lacks == WallLacks::Girts
           ? tr("As on the first wall that has girts; else at ordinary heights, to be moved to those of the plans")

@@ -66,7 +66,7 @@ QFrame* StartPage::makeKept() {
   frame->setFrameShape(QFrame::StyledPanel);
   keptWords_ = new QLabel(frame);
   keptWords_->setWordWrap(true);
-  auto* look = new QPushButton(tr("&Look at it…"), frame);
+  auto* look = new QPushButton(tr("Look at it…"), frame);
   look->setObjectName(QStringLiteral("showKept"));
   connect(look, &QPushButton::clicked, this, &StartPage::keptAsked);
   auto* layout = new QHBoxLayout(frame);
@@ -86,9 +86,9 @@ QWidget* StartPage::makeRecent() {
   recent_->setTextElideMode(Qt::ElideMiddle);
   recent_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   recent_->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
-  open_ = new QPushButton(tr("Open &this job"), part);
+  open_ = new QPushButton(tr("Open this job"), part);
   open_->setObjectName(QStringLiteral("openRecent"));
-  forget_ = new QPushButton(tr("&Remove from the list"), part);
+  forget_ = new QPushButton(tr("Remove from the list"), part);
   forget_->setObjectName(QStringLiteral("forgetRecent"));
   auto* key = new QShortcut(QKeySequence::Delete, recent_, nullptr, nullptr, Qt::WidgetShortcut);
   connect(key, &QShortcut::activated, forget_, &QPushButton::click);

@@ -107,10 +107,10 @@ QWidget* StartPanel::makeFoot() {
   progress_ = new QProgressBar(foot);
   progress_->setObjectName(QStringLiteral("startProgress"));
   progress_->setAccessibleName(tr("How many starts have been tried"));
-  search_ = button(tr("Try e&very start"), "searchStarts", foot);
+  search_ = button(tr("Try every start"), "searchStarts", foot);
   search_->setToolTip(tr("Lays the wall out from each mark of the tape in one cover, and keeps the best"));
-  stop_ = button(tr("S&top"), "stopSearch", foot);
-  take_ = button(tr("Take &it"), "takeStart", foot);
+  stop_ = button(tr("Stop"), "stopSearch", foot);
+  take_ = button(tr("Take it"), "takeStart", foot);
   layout->addWidget(words_, 1);
   for (QWidget* each : {static_cast<QWidget*>(progress_), static_cast<QWidget*>(stop_), static_cast<QWidget*>(take_),
                         static_cast<QWidget*>(search_)})

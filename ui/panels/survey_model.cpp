@@ -18,6 +18,11 @@ SurveyModel::SurveyModel(Session& session, QObject* parent) : QAbstractTableMode
   connect(&session_, &Session::jobOpened, this, [this] { unread_.clear(); });
 }
 
+bool SurveyModel::isCurrent() const {
+  return session_.isOpen() && session_.wall() >= 0 && session_.chosenWall().letter == wall_ &&
+         session_.sharedPlan() == plan_;
+}
+
 void SurveyModel::refill() {
   std::vector<SurveyLine> lines;
   std::vector<SurveyStation> stations;
@@ -30,6 +35,7 @@ void SurveyModel::refill() {
     stations = surveyStations(wall, planned.layout, lines);
   }
   if (lines.empty()) stations.clear();
+  plan_ = session_.isOpen() ? session_.sharedPlan() : nullptr;
   const bool same = letter == wall_ && lines == lines_ && stations == stations_;
   if (same && rowCount() > 0) {
     emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
@@ -132,7 +138,7 @@ QString SurveyModel::deviationAt(int row, int column) const {
 }
 
 QVariant SurveyModel::data(const QModelIndex& index, int role) const {
-  if (!index.isValid()) return {};
+  if (!index.isValid() || !isCurrent()) return {};
   const int row = index.row(), column = index.column();
   switch (role) {
     case Qt::DisplayRole:
@@ -161,7 +167,7 @@ bool SurveyModel::setData(const QModelIndex& index, const QVariant& value, int r
 QVariant SurveyModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (section < 0 || section >= (orientation == Qt::Horizontal ? columnCount() : rowCount())) return {};
   if (role == Qt::TextAlignmentRole) return int(Qt::AlignVCenter | Qt::AlignLeft);
-  if (role != Qt::DisplayRole) return {};
+  if (role != Qt::DisplayRole || !isCurrent()) return {};
   if (orientation == Qt::Horizontal) return stationText(station(section), session_.style());
   const SurveyLine& edge = line(section);
   const Length planned = plannedHeight(session_.chosenWall(), session_.chosenPlan().layout, edge, edge.from);

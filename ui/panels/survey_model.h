@@ -6,6 +6,7 @@
 
 #include <QAbstractTableModel>
 #include <map>
+#include <memory>
 #include <tuple>
 #include <vector>
 
@@ -68,7 +69,11 @@ class SurveyModel : public QAbstractTableModel {
 
   Session& session_;
   ReadBy who_;
-  std::string wall_;  // letter
+  // Between a change of the job and refill() there may be questions that the new job cannot answer.
+  bool isCurrent() const;
+
+  std::string wall_;                  // letter
+  std::shared_ptr<const Plan> plan_;  // that it was filled from
   std::vector<SurveyLine> lines_;
   std::vector<SurveyStation> stations_;
   std::map<Place, Unread> unread_;

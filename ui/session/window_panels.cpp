@@ -88,7 +88,7 @@ void WindowPanels::showWall() const {
   tables->setTabText(1, Texts::tr("Openin&gs: %1").arg(openings->count()));
   tables->setTabText(2, Texts::tr("Penetrations: %1").arg(penetrations->count()));
   tables->setTabText(3, Texts::tr("Gi&rts: %1").arg(girts->count()));
-  tables->setTabText(4, Texts::tr("&Bands: %1").arg(bands->count()));
+  tables->setTabText(4, Texts::tr("Bands: %1").arg(bands->count()));
   tables->setTabText(5, Texts::tr("S&urvey: %1").arg(survey->measured()));
   tables->setTabText(6, Texts::tr("&Drill batches: %1/%2").arg(batches->cleared()).arg(batches->count()));
   tables->setTabText(7, Texts::tr("Starts co&mpared"));

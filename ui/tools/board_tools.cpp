@@ -104,6 +104,18 @@ std::optional<Grip> BoardTools::wholeGripOf(const Part& part) const {
   return std::nullopt;
 }
 
+// A chosen girt or column is taken through the screws on it.
+std::optional<Part> BoardTools::movableAt(const QPointF& pixel) const {
+  const std::optional<Part> part = board_->partAt(pixel);
+  if (!part || part->kind != Part::Kind::Screw || session_.chosenParts().size() != 1) return part;
+  const Part& chosen = session_.chosenParts().front();
+  const auto whole = isMovedWhenChosen(chosen) ? wholeGripOf(chosen) : std::nullopt;
+  if (!whole) return part;
+  const QPointF at = board_->shownAt().at(onBoard(whole->at));
+  const double away = whole->alongU ? std::abs(pixel.x() - at.x()) : std::abs(pixel.y() - at.y());
+  return away <= gripReach ? chosen : part;
+}
+
 bool BoardTools::takes(const QPointF& pixel, Qt::KeyboardModifiers keys) {
   if (!session_.isOpen() || session_.wall() < 0) return false;
   session_.settle();
@@ -118,7 +130,7 @@ bool BoardTools::takes(const QPointF& pixel, Qt::KeyboardModifiers keys) {
 
 bool BoardTools::beginChoosing(const QPointF& pixel, Qt::KeyboardModifiers keys) {
   const auto grip = gripAt(pixel);
-  const std::optional<Part> part = board_->partAt(pixel);
+  const std::optional<Part> part = movableAt(pixel);
   const auto& chosen = session_.chosenParts();
   const bool isChosen = part && std::find(chosen.begin(), chosen.end(), *part) != chosen.end();
   if (keys & Qt::ShiftModifier) {

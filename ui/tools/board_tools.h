@@ -57,6 +57,7 @@ class BoardTools : public QObject, public BoardHand {
   PointerAt pointerAt(const QPointF& pixel, Qt::KeyboardModifiers keys) const;
   FacePoint faceAt(const QPointF& pixel) const;
   std::optional<Grip> gripAt(const QPointF& pixel) const;
+  std::optional<Part> movableAt(const QPointF& pixel) const;
   std::optional<Grip> wholeGripOf(const Part& part) const;
 
   bool beginChoosing(const QPointF& pixel, Qt::KeyboardModifiers keys);
