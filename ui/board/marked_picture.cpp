@@ -145,7 +145,7 @@ void MarkedPicture::keyPressEvent(QKeyEvent* event) {
 void MarkedPicture::paintCross(QPainter& painter, int which) const {
   const QPointF middle = onScreen(*cross(which));
   const QString name = QString::number(which + 1);
-  const QPointF nameAt = middle + QPointF(hole + 3, -hole - 3);
+  const QPointF nameAt = middle + QPointF(arm + 2, -arm - 2);
   QPainterPath letters;
   letters.addText(nameAt, font(), name);
   for (const auto& [colour, width] : {std::pair(QColor(Qt::white), 4.5), std::pair(QColor(0xc0, 0x00, 0x60), 1.8)}) {

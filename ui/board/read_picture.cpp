@@ -3,8 +3,6 @@
 #include <QCoreApplication>
 #include <QFile>
 #include <QImageReader>
-#include <QLocale>
-#include <cmath>
 
 namespace ribwright {
 
@@ -15,27 +13,24 @@ struct Texts {
 };
 
 constexpr int longestSide = 32000;  // pixels: beyond, painters reckon wrong
-constexpr qint64 pixelBytes = 4;
+// A sheet of 24 x 36 in at 300 dots to the inch has 78 million. Four bytes each, and a third more for the copies.
+constexpr qint64 mostPixels = 100'000'000;
+constexpr int mostMegabytes = 400;
 
 Fault fault(const QString& path, const QString& words) { return {path.toStdString(), words.toStdString()}; }
 
-// 0: as many as there is room for.
-qint64 mostPixels() { return qint64(QImageReader::allocationLimit()) * 1024 * 1024 / pixelBytes; }
-
 bool isTooLarge(const QSize& size) {
-  const bool many = mostPixels() > 0 && qint64(size.width()) * size.height() > mostPixels();
+  const bool many = qint64(size.width()) * size.height() > mostPixels;
   return many || size.width() > longestSide || size.height() > longestSide;
 }
 
 QString tooLarge(const QSize& size) {
-  const QLocale plain = QLocale::c();
-  const auto millions = [&](double pixels) { return plain.toString(pixels / 1e6, 'f', 0); };
   return Texts::tr(
              "is %1 x %2 pixels; at most %3 million pixels and %4 a side can be laid: save it smaller, or only "
              "the part with this wall")
       .arg(size.width())
       .arg(size.height())
-      .arg(millions(double(mostPixels() > 0 ? mostPixels() : qint64(longestSide) * longestSide)))
+      .arg(mostPixels / 1'000'000)
       .arg(longestSide);
 }
 
@@ -44,6 +39,7 @@ QString tooLarge(const QSize& size) {
 Outcome<QImage> readPicture(const QString& path) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) return fault(path, file.errorString());
+  QImageReader::setAllocationLimit(mostMegabytes);
   QImageReader reader(&file);
   reader.setAutoTransform(true);
   reader.setDecideFormatFromContent(true);
