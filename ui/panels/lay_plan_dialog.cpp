@@ -253,9 +253,9 @@ QString LayPlanDialog::liesWords() const {
   const QString turn = QString::number(std::abs(turnOf(toFace)), 'f', 1).replace(QLatin1Char('.'), style_.decimalSign);
   const QString words =
       tr("%1 pixels of the picture are %2 on the wall.").arg(manyPixels).arg(text(fineText(hundred, style_)));
-  const QString turned = turnOf(toFace) < 0 ? tr("It is turned to the left by %1°.").arg(turn)
-                                            : tr("It is turned to the right by %1°.").arg(turn);
-  return words + QLatin1Char(' ') + (std::abs(turnOf(toFace)) < 0.05 ? tr("It is not turned.") : turned);
+  const QString turned = turnOf(toFace) < 0 ? tr("The picture is turned to the left by %1°.").arg(turn)
+                                            : tr("The picture is turned to the right by %1°.").arg(turn);
+  return words + QLatin1Char(' ') + (std::abs(turnOf(toFace)) < 0.05 ? tr("The picture is not turned.") : turned);
 }
 
 std::optional<LaidPlan> LayPlanDialog::stated() const {

@@ -52,7 +52,7 @@ void PlanLaying::makeActions(QMenu* menu) {
   menu->addSeparator();
   lay_ = add(menu, tr("Lay a pl&an over the wall…"), "layPlan",
              tr("A photograph or scan of the plans under the wall's lines, to be traced"));
-  show_ = add(menu, tr("Show the plan"), "showPlan", tr("The picture that lies over this wall"));
+  show_ = add(menu, tr("Show &the plan"), "showPlan", tr("The picture that lies over this wall"));
   show_->setCheckable(true);
   strengthMenu_ = menu->addMenu(tr("Strength of the plan"));
   strengths_ = new QActionGroup(this);
@@ -63,7 +63,7 @@ void PlanLaying::makeActions(QMenu* menu) {
     action->setData(percent);
     strengths_->addAction(action);
   }
-  takeAway_ = add(menu, tr("Take the plan away"), "takePlanAway", tr("The picture's file stays where it is"));
+  takeAway_ = add(menu, tr("Ta&ke the plan away"), "takePlanAway", tr("The picture's file stays where it is"));
   connect(lay_, &QAction::triggered, this, &PlanLaying::openDialog);
   connect(show_, &QAction::triggered, this, &PlanLaying::setShown);
   connect(strengths_, &QActionGroup::triggered, this, [this](const QAction* action) {
