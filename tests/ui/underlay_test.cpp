@@ -25,7 +25,8 @@ using namespace ribwright;
 
 namespace {
 
-const QColor mark(255, 0, 220);  // a colour that no wall has
+constexpr double markRadius = 192;  // mm of wall
+const QColor mark(255, 0, 220);     // a colour that no wall has
 
 Length ft(int feet, int inches = 0) { return Length::feet(feet, inches); }
 
@@ -35,7 +36,7 @@ struct Scan {
   QTransform fromFace = QTransform::fromTranslate(300, 1200).rotate(5).scale(1 / 8.0, 1 / 8.0);
   // Over the eave twice, in a door, under the concrete, on a sheet.
   std::vector<FacePoint> places{
-      {ft(2), ft(15)}, {ft(50), ft(14)}, {ft(30), ft(8, 6)}, {ft(10), -ft(2)}, {ft(15), ft(10)}};
+      {ft(2), ft(15)}, {ft(50), ft(14)}, {ft(30), ft(8, 6)}, {ft(10), -ft(1, 3)}, {ft(15), ft(11)}};
 
   QPointF pixel(const FacePoint& place) const {
     const PaperPoint at = onBoard(place);
@@ -50,7 +51,7 @@ struct Scan {
     painter.drawPolygon(fromFace.map(QPolygonF(QRectF(0, -3657.6, 18288, 3657.6))));  // 60 ft by 12 ft
     painter.setPen(Qt::NoPen);
     painter.setBrush(mark);
-    for (const FacePoint& place : places) painter.drawEllipse(pixel(place), 24, 24);
+    for (const FacePoint& place : places) painter.drawEllipse(pixel(place), markRadius / 8, markRadius / 8);
     return picture;
   }
 };
@@ -151,7 +152,7 @@ void lay(Bench& bench) {
 QPointF markNear(WallBoard* board, const QPointF& place) {
   const QImage seen = board->grab().toImage();
   const double ratio = seen.devicePixelRatio();
-  const double reach = 12;
+  const double reach = markRadius * board->zoom() + 8;
   QPointF sum;
   int count = 0;
   for (int y = int((place.y() - reach) * ratio); y < (place.y() + reach) * ratio; ++y) {
