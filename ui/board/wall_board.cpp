@@ -78,6 +78,11 @@ void WallBoard::setChanged(const std::vector<Part>& parts) {
   update();
 }
 
+void WallBoard::setUnderlay(const std::optional<Underlay>& underlay) {
+  underlay_ = underlay;
+  update();
+}
+
 void WallBoard::fit() {
   BoardView next = view();
   if (picture_ && hasFace(*picture_)) {
@@ -220,7 +225,10 @@ void WallBoard::paintEvent(QPaintEvent*) {
     std::vector<QRectF> plates;
     for (const BoardNote& note : notes) plates.push_back(note.plate);
     painter.setClipRect(area);
-    painter_.paint(painter, *picture_, view(), area, inks, plates);
+    const SeenBoard& seen = painter_.gather(*picture_, view(), area, inks, plates);
+    drawGround(painter, seen);
+    if (underlay_) paintUnderlay(painter, *underlay_, view(), area);
+    drawLinesAndWords(painter, seen);
     paintParts(painter, area, inks);
     paintNotes(painter, notes, font(), inks);
     if (const HandPicture* hand = hand_ ? hand_->picture() : nullptr)

@@ -8,6 +8,7 @@
 
 #include "core/drawing/board_picture.h"
 #include "ui/board/board_hand.h"
+#include "ui/board/underlay.h"
 #include "ui/board/zoomed_board.h"
 #include "ui/painting/board_inks.h"
 #include "ui/painting/board_painter.h"
@@ -27,6 +28,8 @@ class WallBoard : public ZoomedBoard {
   std::optional<Part> chosen() const { return chosen_.empty() ? std::nullopt : std::optional(chosen_.back()); }
   // Lit up for a moment: sheets that an edit changed.
   void setChanged(const std::vector<Part>& parts);
+  // Under the wall's lines and words, over its sheets; absent: none.
+  void setUnderlay(const std::optional<Underlay>& underlay);
   // Who holds a tool over the board; null: nobody. Not owned.
   void setHand(BoardHand* hand) { hand_ = hand; }
   const BoardView& shownAt() const { return view(); }
@@ -75,6 +78,7 @@ class WallBoard : public ZoomedBoard {
 
   std::vector<Part> chosen_, changed_;
   std::optional<Part> hovered_;
+  std::optional<Underlay> underlay_;
   BoardHand* hand_ = nullptr;
 };
 

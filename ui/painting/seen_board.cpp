@@ -47,8 +47,16 @@ void drawLabels(QPainter& painter, const SeenLabels& labels) {
 }  // namespace
 
 void draw(QPainter& painter, const SeenBoard& seen) {
+  drawGround(painter, seen);
+  drawLinesAndWords(painter, seen);
+}
+
+void drawGround(QPainter& painter, const SeenBoard& seen) {
   painter.setRenderHint(QPainter::Antialiasing, false);
   for (const SeenAreas& areas : seen.areas) drawAreas(painter, areas);
+}
+
+void drawLinesAndWords(QPainter& painter, const SeenBoard& seen) {
   for (const SeenLines& lines : seen.lines) drawLines(painter, lines);
   painter.setRenderHint(QPainter::Antialiasing, true);
   for (const SeenMarks& marks : seen.marks) drawMarks(painter, marks);

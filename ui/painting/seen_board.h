@@ -60,4 +60,8 @@ struct SeenBoard {
 
 void draw(QPainter& painter, const SeenBoard& seen);
 
+// The same in two steps, for what lies between: the ground, then lines, signs and words.
+void drawGround(QPainter& painter, const SeenBoard& seen);
+void drawLinesAndWords(QPainter& painter, const SeenBoard& seen);
+
 }  // namespace ribwright

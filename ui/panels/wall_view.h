@@ -43,6 +43,7 @@ class WallView : public QWidget {
   void fit();
   void turnPage(int by);
   BoardTools* tools() const { return tools_; }
+  WallBoard* board() const { return board_; }
   const std::vector<QAction*>& toolActionsInOrder() const { return toolActions_; }
 
  signals:

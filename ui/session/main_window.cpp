@@ -33,6 +33,7 @@
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
 #include "ui/session/opening_file.h"
+#include "ui/session/plan_laying.h"
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
 #include "ui/session/recent_menu.h"
@@ -234,6 +235,8 @@ void MainWindow::connectActions() {
   connect(actions_.papers, &QActionGroup::triggered, this,
           [this](const QAction* paper) { session_.choosePaper(static_cast<PaperSize>(paper->data().toInt())); });
   for (QAction* tool : view_->toolActionsInOrder()) actions_.wall->addAction(tool);
+  const auto* laying = new PlanLaying(session_, *view_, actions_.wall, this);
+  connect(laying, &PlanLaying::told, view_, &WallView::told);
   tick(*actions_.appearances, static_cast<int>(keptAppearance()));
   connect(actions_.appearances, &QActionGroup::triggered, this,
           [](const QAction* action) { chooseAppearance(static_cast<Appearance>(action->data().toInt())); });
