@@ -846,6 +846,101 @@
     </message>
 </context>
 <context>
+    <name>ribwright::LayPlanDialog</name>
+    <message>
+        <source>Lay a plan over the wall: %1</source>
+        <translation>Poner un plano sobre la pared: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Picture</source>
+        <translation>&amp;Imagen</translation>
+    </message>
+    <message>
+        <source>File of the picture</source>
+        <translation>Archivo de la imagen</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose…</source>
+        <translation>&amp;Elegir…</translation>
+    </message>
+    <message>
+        <source>Click two points on the picture whose places on the wall are known, far apart, and type where they are. Arrow keys move the chosen cross by a pixel.</source>
+        <translation>Haga clic en dos puntos de la imagen, lejos uno del otro, cuyo lugar en la pared se conoce, y escriba dónde están. Las flechas mueven la cruz elegida un píxel.</translation>
+    </message>
+    <message>
+        <source>From the left corner</source>
+        <translation>Desde la esquina izquierda</translation>
+    </message>
+    <message>
+        <source>Point %1, from the left corner</source>
+        <translation>Punto %1, desde la esquina izquierda</translation>
+    </message>
+    <message>
+        <source>From the top of concrete</source>
+        <translation>Altura sobre el concreto</translation>
+    </message>
+    <message>
+        <source>Point %1, from the top of concrete</source>
+        <translation>Punto %1, desde la cara superior del concreto</translation>
+    </message>
+    <message>
+        <source>&amp;Lay it over the wall</source>
+        <translation>&amp;Ponerlo sobre la pared</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Choose a picture of the plan</source>
+        <translation>Elegir una imagen del plano</translation>
+    </message>
+    <message>
+        <source>Pictures (%1);;All files (*)</source>
+        <translation>Imágenes (%1);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Point &amp;%1: %2 across, %3 down</source>
+        <translation>Punto &amp;%1: %2 a la derecha, %3 abajo</translation>
+    </message>
+    <message>
+        <source>Point &amp;%1: not on the picture yet</source>
+        <translation>Punto &amp;%1: aún no está en la imagen</translation>
+    </message>
+    <message>
+        <source>%1 pixels of the picture are %2 on the wall.</source>
+        <translation>%1 píxeles de la imagen son %2 en la pared.</translation>
+    </message>
+    <message>
+        <source>The picture is turned to the left by %1°.</source>
+        <translation>La imagen se gira %1° a la izquierda.</translation>
+    </message>
+    <message>
+        <source>The picture is turned to the right by %1°.</source>
+        <translation>La imagen se gira %1° a la derecha.</translation>
+    </message>
+    <message>
+        <source>The picture is not turned.</source>
+        <translation>La imagen no se gira.</translation>
+    </message>
+    <message>
+        <source>Choose a picture that can be read.</source>
+        <translation>Elija una imagen que se pueda leer.</translation>
+    </message>
+    <message>
+        <source>Click point %1 on the picture.</source>
+        <translation>Haga clic en el punto %1 de la imagen.</translation>
+    </message>
+    <message>
+        <source>A length cannot be read.</source>
+        <translation>Una medida no se puede leer.</translation>
+    </message>
+    <message>
+        <source>Type where point %1 is on the wall.</source>
+        <translation>Escriba dónde está el punto %1 en la pared.</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::LockBar</name>
     <message>
         <source>Go on here</source>
@@ -945,6 +1040,21 @@
     <message>
         <source>%1, to look at</source>
         <translation>%1, para mirar</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::MarkedPicture</name>
+    <message>
+        <source>Picture of the plan</source>
+        <translation>Imagen del plano</translation>
+    </message>
+    <message>
+        <source>Click to set the chosen cross. Arrow keys move it by a pixel, with Shift by ten; 1 and 2 choose a cross; plus and minus zoom, arrow keys with Ctrl move the picture, 0 shows all of it.</source>
+        <translation>Un clic pone la cruz elegida. Las flechas la mueven un píxel, con Mayús diez; 1 y 2 eligen una cruz; más y menos acercan y alejan, las flechas con Ctrl mueven la imagen, 0 la muestra entera.</translation>
+    </message>
+    <message>
+        <source>Choose a picture of the wall as the plans have it.</source>
+        <translation>Elija una imagen de la pared según los planos.</translation>
     </message>
 </context>
 <context>
@@ -1755,6 +1865,45 @@
     </message>
 </context>
 <context>
+    <name>ribwright::PlanLaying</name>
+    <message>
+        <source>Lay a pl&amp;an over the wall…</source>
+        <translation>Poner un pl&amp;ano sobre la pared…</translation>
+    </message>
+    <message>
+        <source>A photograph or scan of the plans under the wall&apos;s lines, to be traced</source>
+        <translation>Una foto o un escaneo de los planos bajo las líneas de la pared, para calcar</translation>
+    </message>
+    <message>
+        <source>Show &amp;the plan</source>
+        <translation>Mos&amp;trar el plano</translation>
+    </message>
+    <message>
+        <source>The picture that lies over this wall</source>
+        <translation>La imagen que está sobre esta pared</translation>
+    </message>
+    <message>
+        <source>Strength of the plan</source>
+        <translation>Intensidad del plano</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke the plan away</source>
+        <translation>&amp;Quitar el plano</translation>
+    </message>
+    <message>
+        <source>The picture&apos;s file stays where it is</source>
+        <translation>El archivo de la imagen se queda donde está</translation>
+    </message>
+    <message>
+        <source>The plan over this wall is not shown. %1</source>
+        <translation>El plano sobre esta pared no se muestra. %1</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::PrintJob</name>
     <message>
         <source>There is no page in the range that was asked for.</source>
@@ -1771,6 +1920,21 @@
     <message>
         <source>Print</source>
         <translation>Imprimir</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::ReadPicture</name>
+    <message>
+        <source>is %1 x %2 pixels; at most %3 million pixels and %4 a side can be laid: save it smaller, or only the part with this wall</source>
+        <translation>tiene %1 x %2 píxeles; caben a lo más %3 millones de píxeles y %4 por lado: guárdela más pequeña, o solo la parte con esta pared</translation>
+    </message>
+    <message>
+        <source>is no picture that can be read; save it as PNG or JPEG</source>
+        <translation>no es una imagen que se pueda leer; guárdela como PNG o JPEG</translation>
+    </message>
+    <message>
+        <source>cannot be read whole: %1</source>
+        <translation>no se puede leer entera: %1</translation>
     </message>
 </context>
 <context>
@@ -1937,6 +2101,17 @@
     <message>
         <source>Take findings back</source>
         <translation>Retomar hallazgos</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::Similarity</name>
+    <message>
+        <source>The two points are one on the picture; set them far apart, such as at two corners.</source>
+        <translation>Los dos puntos son uno en la imagen; póngalos lejos uno del otro, por ejemplo en dos esquinas.</translation>
+    </message>
+    <message>
+        <source>The two points lie at one place on the wall; type where each of them lies.</source>
+        <translation>Los dos puntos están en un mismo lugar de la pared; escriba dónde está cada uno.</translation>
     </message>
 </context>
 <context>
@@ -2959,16 +3134,16 @@
         <translation>La&amp;rgueros: %1</translation>
     </message>
     <message>
-        <source>&amp;Bands: %1</source>
-        <translation>&amp;Franjas: %1</translation>
-    </message>
-    <message>
         <source>S&amp;urvey: %1</source>
         <translation>Le&amp;vantamiento: %1</translation>
     </message>
     <message>
         <source>&amp;Drill batches: %1/%2</source>
         <translation>L&amp;otes: %1/%2</translation>
+    </message>
+    <message>
+        <source>Bands: %1</source>
+        <translation>Franjas: %1</translation>
     </message>
 </context>
 </TS>
