@@ -2,23 +2,30 @@
 //   RIBWRIGHT_PICTURES=resources/pictures .build/release/tests/pictures_test
 // and looked at here, so that they can always be made. With RIBWRIGHT_WINDOWS=FOLDER the window is also left there in
 // light and dark at three sizes of text.
+#include <QAction>
 #include <QDir>
 #include <QImage>
+#include <QLineEdit>
 #include <QPainter>
 #include <QTemporaryDir>
 #include <QtTest>
 
 #include "core/drawing/drill_pages.h"
 #include "core/drawing/elevation.h"
+#include "core/editing/new_job_file.h"
 #include "tests/ui/open_window.h"
+#include "ui/board/hand_picture.h"
+#include "ui/board/wall_board.h"
 #include "ui/painting/page_painter.h"
+#include "ui/panels/kept_new_job.h"
+#include "ui/panels/new_job_dialog.h"
 #include "ui/session/appearance.h"
 
 using namespace ribwright;
 
 namespace {
 
-constexpr std::size_t gableEnd = 1, chosenSheet = 4;  // wall B of the workshop
+constexpr std::size_t gableEnd = 1;  // wall B of the workshop
 
 // How many of its pixels are none of the paper or window ground.
 double inked(const QImage& image) {
@@ -52,6 +59,8 @@ class PicturesTest : public QObject {
   void cleanup();
   void theWindowInEveryAppearance();
   void theWindow();
+  void aWindowBeingDrawn();
+  void theDialogForNewJobs();
   void aPage();
   void aTemplate();
 
@@ -75,7 +84,7 @@ void PicturesTest::init() {
 }
 
 // Who needs larger text has a larger window.
-QSize PicturesTest::screenFor(int percent) { return QSize(1280, 860) * (1 + (percent - 100) / 200.0); }
+QSize PicturesTest::screenFor(int percent) { return QSize(1360, 900) * (1 + (percent - 100) / 200.0); }
 
 QImage PicturesTest::windowPainted() {
   QTest::qWait(50);  // laid out and painted
@@ -89,8 +98,7 @@ void PicturesTest::cleanup() {
 
 void PicturesTest::theWindow() {
   window_->tiles()[gableEnd]->click();
-  const auto& layout = window_->session().chosenPlan().layout;
-  window_->session().choose(Part{Part::Kind::Piece, layout.letter, layout.pieces[chosenSheet].mark});
+  window_->session().choose(Part{Part::Kind::Opening, "B", "W2"});
   const QImage image = windowPainted();
   QVERIFY(inked(image) > 0.05);
   QVERIFY(image.save(place("window.png")));
@@ -113,6 +121,40 @@ void PicturesTest::theWindowInEveryAppearance() {
       if (!wanted.isEmpty()) QVERIFY(image.save(QDir(wanted).filePath(QFileInfo(shot).fileName())));
     }
   }
+}
+
+// The hand half-way from one corner to the other.
+void PicturesTest::aWindowBeingDrawn() {
+  window_->find<QAction>("tool:window")->trigger();
+  auto* board = window_->find<WallBoard>("board");
+  const auto pixel = [&](int feet, int up) {
+    return board->shownAt().at(onBoard({Length::feet(feet), Length::feet(up)})).toPoint();
+  };
+  QTest::mousePress(board, Qt::LeftButton, {}, pixel(11, 5));
+  for (const QPoint& to : {pixel(14, 7), pixel(16, 9)}) {
+    QMouseEvent moved(QEvent::MouseMove, QPointF(to), board->mapToGlobal(QPointF(to)), Qt::NoButton, Qt::LeftButton,
+                      {});
+    QApplication::sendEvent(board, &moved);
+  }
+  QVERIFY(window_->session().isPreview());
+  const QImage image = windowPainted();
+  QVERIFY(inked(image) > 0.05);
+  QVERIFY(image.save(place("drawing.png")));
+  QTest::keyClick(board, Qt::Key_Escape);
+  QTest::mouseRelease(board, Qt::LeftButton, {}, pixel(16, 9));
+  QVERIFY(!window_->session().history()->canUndo());
+}
+
+void PicturesTest::theDialogForNewJobs() {
+  QVERIFY(keepNewJob(shippedNewJob(UnitSystem::FeetInches)).empty());
+  NewJobDialog dialog(window_->window.get());
+  dialog.resize(1100, 640);
+  dialog.show();
+  dialog.findChild<QLineEdit*>(QStringLiteral("newName"))->setText(QStringLiteral("Feed store"));
+  QTest::qWait(400);  // its picture is drawn
+  const QImage image = dialog.grab().toImage();
+  QVERIFY(inked(image) > 0.05);
+  QVERIFY(image.save(place("new-job.png")));
 }
 
 void PicturesTest::aPage() {

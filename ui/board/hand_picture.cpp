@@ -13,6 +13,16 @@ constexpr double gripSize = 4;  // pixels from its middle
 constexpr double tickSize = 4;
 constexpr double plateMargin = 4;
 
+// Those to one side begin or end at the same edge.
+int rowOf(const std::vector<HandPicture::Gap>& gaps, std::size_t index) {
+  const NeighbourGap& gap = gaps[index].between;
+  return static_cast<int>(std::count_if(
+      gaps.begin(), gaps.begin() + static_cast<std::ptrdiff_t>(index), [&](const HandPicture::Gap& before) {
+        const NeighbourGap& other = before.between;
+        return other.axis == gap.axis && (other.from == gap.from || other.to == gap.to);
+      }));
+}
+
 struct HandPainter {
   QPainter& painter;
   const BoardView& view;
@@ -63,19 +73,23 @@ struct HandPainter {
     painter.drawLine(shown.center() - QPointF(0, 8), shown.center() + QPointF(0, 8));
   }
 
-  // A dimension line with a tick at either end.
-  void gap(const HandPicture::Gap& each) const {
+  // A dimension line with a tick at either end; `row`: how many stand on its side already.
+  void gap(const HandPicture::Gap& each, int row) const {
     const NeighbourGap& between = each.between;
     const bool level = between.axis == Axis::U;
-    const QPointF from = at(level ? FacePoint{between.from, between.across} : FacePoint{between.across, between.from});
-    const QPointF to = at(level ? FacePoint{between.to, between.across} : FacePoint{between.across, between.to});
+    const double aside = row * 1.4 * metrics.height();
+    const QPointF shift = level ? QPointF(0, aside) : QPointF(aside, 0);
+    const QPointF from =
+        at(level ? FacePoint{between.from, between.across} : FacePoint{between.across, between.from}) + shift;
+    const QPointF to =
+        at(level ? FacePoint{between.to, between.across} : FacePoint{between.across, between.to}) + shift;
     const QPointF tick = level ? QPointF(0, tickSize) : QPointF(tickSize, 0);
     painter.setPen(QPen(ink(), 1));
     painter.drawLine(from, to);
     for (const QPointF& end : {from, to}) painter.drawLine(end - tick, end + tick);
     const QString text = QStringLiteral("%1").arg(each.length);
     const double room = level ? std::abs(to.x() - from.x()) : std::abs(to.y() - from.y());
-    if (room > (level ? metrics.horizontalAdvance(text) : metrics.height()) + 2 * plateMargin)
+    if (room > (level ? metrics.horizontalAdvance(text) : metrics.height()) + 4 * plateMargin)
       words((from + to) / 2, text, false);
   }
 
@@ -112,7 +126,7 @@ void paintHand(QPainter& painter, const HandPicture& picture, const BoardView& v
   for (const HandPicture::Line& line : picture.lines) hand.line(line, QPen(hand.lit(), 2));
   for (const HandPicture::Line& line : picture.snapped) hand.line(line, QPen(hand.lit(), 1, Qt::DashLine));
   for (const FaceBox& box : picture.boxes) hand.box(box);
-  for (const HandPicture::Gap& gap : picture.gaps) hand.gap(gap);
+  for (std::size_t i = 0; i < picture.gaps.size(); ++i) hand.gap(picture.gaps[i], rowOf(picture.gaps, i));
   for (const FacePoint& grip : picture.grips) hand.grip(grip);
   if (!picture.reading.isEmpty())
     hand.words(hand.at(picture.readingAt) + QPointF(0, -2 * hand.metrics.height()), picture.reading, picture.refused);

@@ -17,6 +17,7 @@
 #include "ui/board/wall_board.h"
 #include "ui/panels/elided_label.h"
 #include "ui/panels/empty_button.h"
+#include "ui/panels/underlined_button.h"
 #include "ui/tools/board_tools.h"
 #include "ui/tools/part_menu.h"
 #include "ui/tools/tool_actions.h"
@@ -74,10 +75,10 @@ QWidget* WallView::makeHead() {
   auto* head = new QWidget(this);
   title_ = new ElidedLabel(head);
   title_->setObjectName(QStringLiteral("wallTitle"));
-  asBoard_ = new QPushButton(tr("Wall &board"), head);
+  asBoard_ = new Underlined<QPushButton>(tr("Wall &board"), head);
   asBoard_->setObjectName(QStringLiteral("asBoard"));
   asBoard_->setToolTip(tr("The wall on the screen: every part can be chosen"));
-  asPages_ = new QPushButton(tr("Page&s"), head);
+  asPages_ = new Underlined<QPushButton>(tr("Page&s"), head);
   asPages_->setObjectName(QStringLiteral("asPages"));
   asPages_->setToolTip(tr("The wall's pages as they are printed"));
   auto* group = new QButtonGroup(head);
@@ -115,7 +116,7 @@ std::vector<QWidget*> WallView::makeToolButtons(QWidget* head) {
       more->addAction(toolActions_[i]);
       continue;
     }
-    auto* button = new QToolButton(head);
+    auto* button = new Underlined<QToolButton>(head);
     button->setDefaultAction(toolActions_[i]);
     buttons.push_back(button);
   }

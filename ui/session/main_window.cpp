@@ -48,7 +48,7 @@ QString text(const std::string& words) { return QString::fromStdString(words); }
 constexpr int shortWhile = 5000;  // ms
 
 // Of the window when it is first seen, in letters across and lines down; no larger than the screen.
-constexpr int customaryLetters = 184, customaryLines = 54;
+constexpr int customaryLetters = 226, customaryLines = 62;
 constexpr int leastViewLines = 14;
 
 std::vector<QAction*> menuActions(const QMainWindow& window) {
