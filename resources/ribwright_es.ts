@@ -1875,16 +1875,8 @@
         <translation>Una foto o un escaneo de los planos bajo las líneas de la pared, para calcar</translation>
     </message>
     <message>
-        <source>Show &amp;the plan</source>
-        <translation>Mos&amp;trar el plano</translation>
-    </message>
-    <message>
         <source>The picture that lies over this wall</source>
         <translation>La imagen que está sobre esta pared</translation>
-    </message>
-    <message>
-        <source>Strength of the plan</source>
-        <translation>Intensidad del plano</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -1901,6 +1893,14 @@
     <message>
         <source>The plan over this wall is not shown. %1</source>
         <translation>El plano sobre esta pared no se muestra. %1</translation>
+    </message>
+    <message>
+        <source>Densit&amp;y of the plan</source>
+        <translation>Intensi&amp;dad del plano</translation>
+    </message>
+    <message>
+        <source>Plan in &amp;view</source>
+        <translation>Plano a la &amp;vista</translation>
     </message>
 </context>
 <context>

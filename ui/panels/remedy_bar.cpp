@@ -18,12 +18,12 @@ RemedyBar::RemedyBar(Session& session, QWidget* parent)
 }
 
 void RemedyBar::offerFor(const std::optional<Finding>& finding) {
-  clear();
+  takeButtonsAway();
   finding_ = finding;
   if (finding_) later_.start();
 }
 
-void RemedyBar::clear() {
+void RemedyBar::takeButtonsAway() {
   later_.stop();
   if (previews_) session_.endPreview();
   previews_ = false;

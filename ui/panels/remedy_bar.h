@@ -29,7 +29,7 @@ class RemedyBar : public QWidget {
 
  private:
   void seek();
-  void clear();
+  void takeButtonsAway();
   static QString whatElse(const OfferedRemedy& remedy);
   RemedyButton* addButton(const QString& words, int number);
   void addRemedy(const OfferedRemedy& remedy, int number);

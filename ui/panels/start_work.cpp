@@ -23,7 +23,7 @@ StartWork::~StartWork() {
 }
 
 std::shared_ptr<StartWork::Run> StartWork::begin(const std::function<void(Run&)>& work) {
-  clear();
+  forgetFound();
   auto run = std::make_shared<Run>();
   run->number = ++last_;
   runs_.push_back(run);
@@ -34,7 +34,7 @@ std::shared_ptr<StartWork::Run> StartWork::begin(const std::function<void(Run&)>
   return run;
 }
 
-void StartWork::clear() {
+void StartWork::forgetFound() {
   std::erase_if(runs_, [](const std::shared_ptr<Run>& run) {
     if (!run->ended) return false;
     run->thread.join();

@@ -43,7 +43,7 @@ class StartWork : public QObject {
     std::thread thread;
   };
   std::shared_ptr<Run> begin(const std::function<void(Run&)>& work);
-  void clear();
+  void forgetFound();
   static bool is(const std::shared_ptr<Run>& run, std::uint64_t number) { return run && run->number == number; }
 
   std::uint64_t last_ = 0;

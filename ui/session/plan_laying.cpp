@@ -52,9 +52,9 @@ void PlanLaying::makeActions(QMenu* menu) {
   menu->addSeparator();
   lay_ = add(menu, tr("Lay a pl&an over the wall…"), "layPlan",
              tr("A photograph or scan of the plans under the wall's lines, to be traced"));
-  show_ = add(menu, tr("Show &the plan"), "showPlan", tr("The picture that lies over this wall"));
+  show_ = add(menu, tr("Plan in &view"), "showPlan", tr("The picture that lies over this wall"));
   show_->setCheckable(true);
-  strengthMenu_ = menu->addMenu(tr("Strength of the plan"));
+  strengthMenu_ = menu->addMenu(tr("Densit&y of the plan"));
   strengths_ = new QActionGroup(this);
   for (const int percent : strengthPercents) {
     QAction* action = strengthMenu_->addAction(tr("%1 %").arg(percent));

@@ -324,7 +324,7 @@ bool BoardTools::openTyping(const QString& first) {
 
 void BoardTools::takeTyped(const QString& text) {
   if (!drag_) return;
-  const auto faults = drag_->type(text.toStdString());
+  const auto faults = drag_->takeTyped(text.toStdString());
   typing_->tell(faults.empty() ? QString() : QString::fromStdString(oneLine(faults.front())));
   if (faults.empty()) hovering_ ? void(picture_ = drag_->picture()) : showDrag();
   board_->update();
@@ -332,7 +332,7 @@ void BoardTools::takeTyped(const QString& text) {
 
 void BoardTools::enterTyped() {
   if (!drag_) return typing_->shut();
-  const auto faults = drag_->type(typing_->text().toStdString());
+  const auto faults = drag_->takeTyped(typing_->text().toStdString());
   if (!faults.empty()) return typing_->tell(QString::fromStdString(oneLine(faults.front())));
   if (!drag_->made()) return typing_->tell(QString::fromStdString(oneLine(drag_->made().faults().front())));
   if (!hovering_ || putsAtPlaces(tool_)) return finish();

@@ -50,7 +50,7 @@ SnappedDrag snappedBy(const DragWork& work, const FacePoint& to, const std::vect
 }
 
 // One length goes the one way that there is.
-std::vector<Fault> WallDrag::type(std::string_view text) {
+std::vector<Fault> WallDrag::takeTyped(std::string_view text) {
   const auto read = parseTypedDrag(text, wall_.style());
   if (!read) return read.faults();
   TypedDrag typed = read.value();

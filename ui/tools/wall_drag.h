@@ -71,7 +71,7 @@ class WallDrag {
 
   void moveTo(const PointerAt& pointer);
   // What is typed takes the place of the pointer until typing ends. Faults: it cannot be read.
-  std::vector<Fault> type(std::string_view text);
+  std::vector<Fault> takeTyped(std::string_view text);
   void endTyping();
 
   // It ends somewhere else than it began.
