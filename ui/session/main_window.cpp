@@ -157,6 +157,7 @@ void MainWindow::furnish() {
 
 // The wall is seen first; tables and panels come with the next frame.
 bool MainWindow::event(QEvent* event) {
+  if (event->type() == QEvent::Show && !session_.isOpen()) showStartPage();
   if (event->type() == QEvent::Paint && !panels_.areMade()) QTimer::singleShot(0, this, &MainWindow::furnish);
   if (event->type() == QEvent::ShortcutOverride && PartClipboard::belongsToField(static_cast<QKeyEvent&>(*event))) {
     event->accept();
@@ -311,7 +312,7 @@ void MainWindow::showJob() {
   actions_.savePacket->setEnabled(open && !packet_.isRunning());
   actions_.stopPacket->setEnabled(packet_.isRunning());
   if (open) stack_->setCurrentIndex(0);
-  if (!open) showStartPage();
+  if (!open && isVisible()) showStartPage();
   veil_.set(docks_, !open);
   showHistory();
   showView();
