@@ -32,8 +32,8 @@ FaceBox boxOf(Length left, Length right, Length bottom, Length top) { return {le
 
 class Bench {
  public:
-  Bench() {
-    if (!window->openJob(workshop())) qFatal("the workshop cannot be read");
+  explicit Bench(const QString& job = workshop()) {
+    if (!window->openJob(job)) qFatal("the job cannot be read");
     window->resize(1500, 1000);
     board = window.find<WallBoard>("board");
     board->fit();
@@ -158,6 +158,116 @@ class ToolsTest : public QObject {
     QTest::keyClick(bench.window.find<QLineEdit>("typedDrag"), Qt::Key_Escape);
     QVERIFY(!bench.window.find<QLineEdit>("typedDrag")->isVisible());
     QVERIFY(bench.tools().isDragging());
+  }
+
+  void everyKindOfOpeningHasATool_data() {
+    QTest::addColumn<QString>("tool");
+    QTest::addColumn<int>("kind");
+    QTest::addColumn<int>("key");
+    const auto row = [](const char* tool, Opening::Kind kind, Qt::Key key) {
+      QTest::newRow(tool) << QString::fromLatin1(tool) << static_cast<int>(kind) << static_cast<int>(key);
+    };
+    row("tool:window", Opening::Kind::Window, Qt::Key_W);
+    row("tool:walkDoor", Opening::Kind::WalkDoor, Qt::Key_D);
+    row("tool:overheadDoor", Opening::Kind::OverheadDoor, Qt::Key_O);
+    row("tool:slidingDoor", Opening::Kind::SlidingDoor, Qt::Key_S);
+    row("tool:louvre", Opening::Kind::Louvre, Qt::Key_L);
+    row("tool:framed", Opening::Kind::Framed, Qt::Key_F);
+  }
+
+  void everyKindOfOpeningHasATool() {
+    QFETCH(QString, tool);
+    QFETCH(int, kind);
+    QFETCH(int, key);
+    Bench bench;
+    bench.board->setFocus();
+    QTest::keyClick(bench.board, Qt::Key(key));
+    QVERIFY(bench.window.find<QAction>(tool.toUtf8().constData())->isChecked());
+    bench.drag(bench.pixel(ft(16), ft(1)), bench.pixel(ft(19), ft(10)));
+    const Opening& drawn = bench.wall().openings.back();
+    QCOMPARE(static_cast<int>(drawn.kind), kind);
+    QCOMPARE(words(drawn.width), words(ft(3)));
+    // Doors stand on the concrete.
+    const bool door = kind <= static_cast<int>(Opening::Kind::SlidingDoor);
+    QCOMPARE(words(drawn.sill), words(door ? Length() : ft(1)));
+    QCOMPARE(words(drawn.sill + drawn.height), words(ft(10)));
+    bench.undoAllAndRedo();
+  }
+
+  void pointsOfAFreeWallsTopArePutAndDragged() {
+    Bench bench(samples().filePath("l-shape.json"));
+    bench.session().chooseWall(std::string("S"));
+    const auto before = bench.wall().top;
+    QVERIFY(before.size() >= 2);
+    const auto middle = [](Length a, Length b) { return a + half(b - a); };
+    const FacePoint put{middle(before[0].u, before[1].u), middle(before[0].z, before[1].z) + ft(1)};
+    bench.take("tool:topPoint");
+    bench.click(bench.pixel(put.u, put.z));
+    QCOMPARE(bench.wall().top.size(), before.size() + 1);
+    bench.take("tool:choose");
+    const FacePoint point = bench.wall().top[1];
+    bench.drag(bench.pixel(point.u, point.z), bench.pixel(point.u, point.z - ft(2)));
+    QVERIFY(bench.wall().top[1].z < point.z);
+    bench.undoAllAndRedo();
+  }
+
+  void stepsOfTheConcreteAreDragged() {
+    Bench bench(samples().filePath("lean-to.json"));
+    const FacePoint step = bench.wall().base.steps.at(1);
+    bench.drag(bench.pixel(step.u, step.z), bench.pixel(step.u + ft(2), step.z));
+    QVERIFY(bench.wall().base.steps.at(1).u > step.u);
+    bench.undoAllAndRedo();
+  }
+
+  void limitsOfBandsAndJointsAreDraggedAndTakenOut() {
+    Bench bench;
+    bench.take("tool:bandLimit");
+    bench.type("6'");
+    bench.enter();
+    bench.take("tool:joint");
+    bench.type("29'");
+    bench.enter();
+    bench.take("tool:choose");
+    QVERIFY(!bench.session().chosen());  // what was typed chose nothing
+    bench.drag(bench.pixel(ft(30), ft(6)), bench.pixel(ft(30), ft(5)));
+    QVERIFY2(*bench.wall().bands.at(1).from < ft(6), qPrintable(words(*bench.wall().bands[1].from)));
+    const Length joint = bench.wall().expansionJoints.at(0);
+    bench.drag(bench.pixel(joint, {}), bench.pixel(joint + ft(2), {}));
+    QVERIFY(bench.wall().expansionJoints.at(0) > joint);
+    choose(menuOf(bench, bench.pixel(bench.wall().expansionJoints[0], {})), "removeGrip");
+    QVERIFY(bench.wall().expansionJoints.empty());
+    choose(menuOf(bench, bench.pixel(ft(30), *bench.wall().bands[1].from)), "removeGrip");
+    QCOMPARE(bench.wall().bands.size(), std::size_t(1));
+    bench.undoAllAndRedo();
+  }
+
+  void theMenuAddsWhereItWasAskedFor() {
+    Bench bench;
+    const QPoint at = bench.pixel(ft(17), ft(10));
+    for (const char* action : {"girtHere", "columnHere", "jointHere", "bandHere", "baseStepHere"}) {
+      const Job before = bench.session().job();
+      choose(menuOf(bench, at), action);
+      QVERIFY2(bench.session().job() != before, action);
+    }
+    choose(menuOf(bench, at), "hangRightToLeft");
+    QVERIFY(bench.wall().hang == Hang::RightToLeft);
+    bench.undoAllAndRedo();
+  }
+
+  void whatASnapFindsIsNamed() {
+    Bench bench;
+    bench.take("tool:window");
+    QTest::mousePress(bench.board, Qt::LeftButton, {}, bench.pixel(ft(16), ft(9)));
+    bench.move(bench.pixel(ft(18), ft(10)));
+    bench.move(bench.pixel(ft(20), ft(10)));
+    const HandPicture* hand = static_cast<BoardHand&>(bench.tools()).picture();
+    QStringList names;
+    for (const auto& line : hand->snapped) names << line.name;
+    QVERIFY2(names.contains(QStringLiteral("column 2")), qPrintable(names.join(';')));
+    QVERIFY(!hand->gaps.empty());
+    QVERIFY(hand->reading.contains(QStringLiteral("4' 0\"")));
+    QTest::mouseRelease(bench.board, Qt::LeftButton, {}, bench.pixel(ft(20), ft(10)));
+    QCOMPARE(words(bench.box("W8").right), words(ft(20)));
   }
 
   void escGoesOneStepBackEachTime() {

@@ -147,6 +147,7 @@ bool BoardTools::beginChoosing(const QPointF& pixel, Qt::KeyboardModifiers keys)
     return false;
   }
   clicked_ = part;
+  dragged_ = grip ? std::nullopt : part;
   pressed_ = true;
   return true;
 }
@@ -221,7 +222,7 @@ void BoardTools::finish() {
   const Job job = drag_->made().value();
   const std::string name = drag_->name();
   const std::vector<Part> chosen = drag_->chosenAfter();
-  const std::optional<Part> part = clicked_;
+  const std::optional<Part> part = dragged_;
   forgetDrag();  // its preview is planned already: the edit goes on from it
   session_.apply(name, job);
   if (!chosen.empty()) return session_.chooseParts(chosen);
@@ -233,6 +234,7 @@ void BoardTools::forgetDrag() {
   drag_.reset();
   hovering_ = drawing_ = false;
   framed_.reset();
+  dragged_.reset();
 }
 
 void BoardTools::drop() {
@@ -347,13 +349,19 @@ void BoardTools::menuAsked(const std::optional<QPointF>& pixel, const QPoint& on
   if (!session_.isOpen() || session_.wall() < 0) return;
   drop();
   session_.settle();
-  const std::optional<Part> part = pixel ? board_->partAt(*pixel) : std::nullopt;
-  const auto& chosen = session_.chosenParts();
-  const bool steel = part && part->kind != Part::Kind::Piece && part->kind != Part::Kind::Screw;
-  if (pixel && !steel) session_.choose(std::nullopt);
-  if (steel && std::find(chosen.begin(), chosen.end(), *part) == chosen.end()) session_.choose(part);
   if (!pixel) return emit menuWanted({}, onScreen);
-  emit menuWanted({faceAt(*pixel), gripAt(*pixel)}, onScreen);
+  // What a grip is of goes before what lies under it.
+  const auto grip = gripAt(*pixel);
+  if (!grip) chooseForMenu(board_->partAt(*pixel));
+  emit menuWanted({faceAt(*pixel), grip}, onScreen);
+}
+
+// Steel and openings; with sheets and screws there is nothing to be done here.
+void BoardTools::chooseForMenu(const std::optional<Part>& part) {
+  const bool steel = part && part->kind != Part::Kind::Piece && part->kind != Part::Kind::Screw;
+  const auto& chosen = session_.chosenParts();
+  if (!steel) return session_.choose(std::nullopt);
+  if (std::find(chosen.begin(), chosen.end(), *part) == chosen.end()) session_.choose(part);
 }
 
 Qt::CursorShape BoardTools::cursorAt(const QPointF& pixel) const {

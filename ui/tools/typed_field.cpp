@@ -51,8 +51,8 @@ void TypedField::open(const QPoint& pixel, const QString& first, const QString& 
 
 void TypedField::shut() {
   if (!isVisible()) return;
+  parentWidget()->setFocus(Qt::OtherFocusReason);  // before it is hidden: the board takes a step of the focus for a Tab
   hide();
-  parentWidget()->setFocus(Qt::OtherFocusReason);
 }
 
 QString TypedField::text() const { return text_->text(); }
