@@ -150,6 +150,19 @@ class SessionTest : public QObject {
     QVERIFY(session.job() == next);
   }
 
+  void anEditBehindAPreviewIsPlannedWhenItIsWaitedFor() {
+    Session session;
+    QVERIFY(session.open(largest()));
+    const Job next = withDrop(session.job(), Length::inches(6));
+    session.apply("drop", next);
+    session.preview(withDrop(next, Length::inches(7)));
+    session.settle();
+    QVERIFY(session.job() == next);
+    session.preview(withDrop(next, Length::inches(8)));
+    session.settle();
+    QVERIFY(session.isPreview());
+  }
+
   void aPartThatComesWithAnEditIsChosenWhenItIsPlanned() {
     Session session;
     QVERIFY(session.open(largest()));

@@ -454,6 +454,28 @@ class ToolsTest : public QObject {
     bench.undoAllAndRedo();
   }
 
+  void whatLiesUnderAGripIsNotChosenByIt() {
+    Bench bench;
+    bench.session().choose(Part{Part::Kind::Opening, "A", "W1"});
+    const FaceBox before = bench.box("W1");
+    const QPoint edge = bench.pixel(before.right, scaled(before.bottom + before.top, 1, 2)) + QPoint(5, 0);
+    bench.drag(edge, edge + QPoint(40, 0));
+    QVERIFY(bench.box("W1").right > before.right);
+    QVERIFY(bench.session().chosen() == (Part{Part::Kind::Opening, "A", "W1"}));
+  }
+
+  void aToolDoesNotChooseWhatWasClickedBeforeIt() {
+    Bench bench;
+    const FaceBox before = bench.box("W1");
+    bench.click(bench.pixel(before.left + ft(1), before.bottom + ft(1)));
+    QVERIFY(bench.session().chosen() == (Part{Part::Kind::Opening, "A", "W1"}));
+    bench.session().choose(std::nullopt);
+    bench.take("tool:column");
+    bench.click(bench.pixel(before.right + ft(5), ft(9)));
+    QCOMPARE(bench.session().history()->size(), std::size_t(2));
+    QVERIFY(!bench.session().chosen());
+  }
+
   void theMenuRepeatsMirrorsAndDeletes() {
     Bench bench;
     bench.session().chooseWall(std::string("D"));

@@ -56,6 +56,8 @@ ConfirmPatternDialog::ConfirmPatternDialog(Session& session, const std::string& 
   layout->addWidget(makeButtons());
   resize(QSize(shownLetters * fontMetrics().averageCharWidth(), shownLines * fontMetrics().lineSpacing()));
   connect(choice_, &QComboBox::currentTextChanged, this, &ConfirmPatternDialog::showPattern);
+  connect(&session_, &Session::jobChanged, this, &ConfirmPatternDialog::showPattern);
+  session_.settle();  // what is confirmed are the numbers that are shown
   showPattern();
   sheet_->setFocus();
 }
@@ -148,7 +150,7 @@ void ConfirmPatternDialog::confirm() {
     return tell({{"", tr("Plan sheet, name and date are needed, all three.").toStdString()}});
   }
   const auto typed = [](const QLineEdit* field) { return field->text().trimmed().toStdString(); };
-  const auto job = confirmPattern(session_.job(), shown->id, {typed(sheet_), typed(by_), typed(date_)});
+  const auto job = confirmPattern(session_.newest(), shown->id, {typed(sheet_), typed(by_), typed(date_)});
   if (!job) return tell(job.faults());
   session_.apply(tr("Confirm pattern %1").arg(choice_->currentText()).toStdString(), job.value());
   accept();
@@ -158,7 +160,7 @@ void ConfirmPatternDialog::withdraw() {
   const ScrewPattern* shown = pattern();
   if (!shown) return;
   session_.apply(tr("Withdraw the confirmation of pattern %1").arg(choice_->currentText()).toStdString(),
-                 withdrawConfirmation(session_.job(), shown->id));
+                 withdrawConfirmation(session_.newest(), shown->id));
   accept();
 }
 

@@ -72,7 +72,7 @@ const SurveyModel::Unread* SurveyModel::unreadAt(int row, int column) const {
 
 bool SurveyModel::enter(const std::vector<Entry>& entries) {
   const auto wall = static_cast<std::size_t>(session_.wall());
-  Job job = session_.job();
+  Job job = session_.newest();
   std::vector<Entry> wrong;
   for (const Entry& entry : entries) {
     const auto next = enterReading(job, wall, line(entry.row), station(entry.column).u, entry.text.toStdString(), who_);

@@ -89,10 +89,10 @@ void SurveyPanel::connectFields() {
   for (const QLineEdit* field : {by_, date_}) connect(field, &QLineEdit::textChanged, this, &SurveyPanel::takeReadBy);
   const auto wall = [this] { return static_cast<std::size_t>(session_.wall()); };
   connect(props_, &QCheckBox::clicked, this, [this, wall](bool inPlace) {
-    session_.apply(tr("Props in place").toStdString(), setProps(session_.job(), wall(), inPlace));
+    session_.apply(tr("Props in place").toStdString(), setProps(session_.newest(), wall(), inPlace));
   });
   connect(chalk_, &LengthField::entered, this, [this, wall](const std::optional<Length>& z) {
-    session_.apply(tr("Chalk line").toStdString(), setChalkLine(session_.job(), wall(), z));
+    session_.apply(tr("Chalk line").toStdString(), setChalkLine(session_.newest(), wall(), z));
   });
   connect(rising_, &LengthField::entered, this,
           [this](const std::optional<Length>& length) { enterDiagonal(Diagonal::Rising, length); });
@@ -101,7 +101,7 @@ void SurveyPanel::connectFields() {
 }
 
 void SurveyPanel::enterDiagonal(Diagonal which, const std::optional<Length>& length) {
-  const auto job = setDiagonal(session_.job(), static_cast<std::size_t>(session_.wall()), which, length);
+  const auto job = setDiagonal(session_.newest(), static_cast<std::size_t>(session_.wall()), which, length);
   if (!job) {
     (which == Diagonal::Rising ? rising_ : falling_)->setModified(true);  // not taken: it stays as it was typed
     return tell(QString::fromStdString(oneLine(job.faults().front())), true);

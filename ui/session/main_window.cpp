@@ -208,7 +208,7 @@ void MainWindow::connectActions() {
   on(actions_.writeOpenings, [this] { finishTyping(), tell(askAndWriteOpenings(session_, this)); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
-  on(actions_.print, [this] { askAndPrint(session_, this); });
+  on(actions_.print, [this] { finishTyping(), session_.settle(), askAndPrint(session_, this); });
   on(actions_.quit, [this] { close(); });
   on(actions_.undo, [this] { session_.undo(); });
   on(actions_.redo, [this] { session_.redo(); });
@@ -284,6 +284,8 @@ void MainWindow::askForFolder() {
 
 bool MainWindow::startPacket(const QString& folder) {
   if (!session_.isOpen()) return false;
+  finishTyping();
+  session_.settle();  // paper is of the newest job
   const PacketForm form{session_.job().units, session_.paper(), session_.language()};
   if (!packet_.start(session_.sharedJob(), session_.sharedPlan(), form, folder)) return false;
   status_->packet()->begin();

@@ -176,6 +176,13 @@ void Session::endPreview() {
   emit previewChanged();
 }
 
+void Session::settle() {
+  planner_.settle();
+  if (!isOpen() || opened_->newest == opened_->job) return;
+  endPreview();
+  planner_.settle();
+}
+
 std::shared_ptr<const BoardPicture> Session::drawn() const {
   const Planned& made = isPreview() ? preview_ : drawn_;
   const bool ofWhatIsSeen = isPreview() || (isOpen() && made.job == opened_->job);

@@ -86,9 +86,10 @@ class Session : public QObject {
   void undo();
   void redo();
 
-  // A newer job than job() is being planned. settle() waits for it.
+  // A newer job than job() is being planned. settle() waits for it: job() is the newest then. A preview stays, unless
+  // the newest job waits behind it.
   bool isPlanning() const { return planner_.isBusy(); }
-  void settle() { planner_.settle(); }
+  void settle();
 
   // Shows a job without going on to it, until endPreview() or the next edit.
   void preview(const Job& job);

@@ -24,14 +24,14 @@ std::vector<Fault> readSurvey(Session& session, const QString& path) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) return {noted(path, file.errorString())};
   if (file.size() > mostBytes) return {noted(path, Texts::tr("is too large to be a survey"))};
-  Outcome<Job> read = withSurveyOf(session.job(), file.readAll().toStdString());
+  Outcome<Job> read = withSurveyOf(session.newest(), file.readAll().toStdString());
   if (!read) return read.faults();
   session.apply(Texts::tr("Read a survey").toStdString(), read.value());
   return {};
 }
 
 std::vector<Fault> writeSurvey(const Session& session, const QString& path) {
-  const Job& job = session.job();
+  const Job& job = session.newest();
   const std::string text = csvText(surveyTable(job, job.units), job.settings.byteOrderMark);
   QSaveFile file(path);
   const bool whole = file.open(QIODevice::WriteOnly) &&

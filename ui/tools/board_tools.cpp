@@ -121,6 +121,7 @@ bool BoardTools::takes(const QPointF& pixel, Qt::KeyboardModifiers keys) {
   session_.settle();
   pixel_ = pressedAt_ = pixel;
   pressedKeys_ = keys;
+  clicked_.reset();
   if (tool_ == ToolKind::Choose) return beginChoosing(pixel, keys);
   pressed_ = true;
   if (!drawing_) hover(pixel, keys);
@@ -143,11 +144,11 @@ bool BoardTools::beginChoosing(const QPointF& pixel, Qt::KeyboardModifiers keys)
     const auto whole = wholeGripOf(*part);
     if (!whole) return false;
     begin(gripWork(wall(), *whole), whole->at, faceAt(pixel));
+    taken_ = part;
   } else {
     return false;
   }
   clicked_ = part;
-  dragged_ = grip ? std::nullopt : part;
   pressed_ = true;
   return true;
 }
@@ -222,7 +223,7 @@ void BoardTools::finish() {
   const Job job = drag_->made().value();
   const std::string name = drag_->name();
   const std::vector<Part> chosen = drag_->chosenAfter();
-  const std::optional<Part> part = dragged_;
+  const std::optional<Part> part = taken_;
   forgetDrag();  // its preview is planned already: the edit goes on from it
   session_.apply(name, job);
   if (!chosen.empty()) return session_.chooseParts(chosen);
@@ -233,8 +234,8 @@ void BoardTools::forgetDrag() {
   typing_->shut();
   drag_.reset();
   hovering_ = drawing_ = false;
+  taken_.reset();
   framed_.reset();
-  dragged_.reset();
 }
 
 void BoardTools::drop() {

@@ -85,7 +85,7 @@ class BoardTools : public QObject, public BoardHand {
   bool drawing_ = false;   // the other corner is yet to come
   bool pressed_ = false;
   std::optional<Part> clicked_;  // what a press without a drag chooses
-  std::optional<Part> dragged_;  // the part that is moved, chosen when it is there
+  std::optional<Part> taken_;    // what the drag is of, chosen when it ends
   Qt::KeyboardModifiers pressedKeys_;
   std::optional<FacePoint> framed_;  // where a frame began
   QPointF pixel_;                    // of the pointer
