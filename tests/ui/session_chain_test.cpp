@@ -24,8 +24,9 @@ class Tape {
  public:
   explicit Tape(const std::string& opened) { reopen(opened); }
 
-  void reopen(const std::string& file) {
-    states_ = {{file, true}};
+  void reopen(std::string file) {
+    file_ = std::move(file);
+    states_ = {{file_, true}};
     place_ = 0;
     merging_.clear();
   }
@@ -51,9 +52,11 @@ class Tape {
     merging_.clear();
     for (State& state : states_) state.saved = false;
     states_[place_].saved = true;
+    file_ = now();
   }
 
   const std::string& now() const { return states_[place_].bytes; }
+  const std::string& file() const { return file_; }
   const std::string& first() const { return states_.front().bytes; }
   bool isSaved() const { return states_[place_].saved; }
   bool canUndo() const { return place_ > 0; }
@@ -72,7 +75,7 @@ class Tape {
 
   std::vector<State> states_;
   std::size_t place_ = 0;
-  std::string merging_;
+  std::string merging_, file_;
 };
 
 std::string bytesIn(const QString& path) { return jobText(path.toStdString()).value(); }
@@ -166,13 +169,14 @@ class Chain {
   QString save() {
     if (session_.save() != Session::Saved::Yes) return "a save that was refused";
     tape_.save();
+    if (bytesIn(path_) != tape_.now()) strange_ = "the file holds other bytes than the newest job's";
     return "save";
   }
 
   // What was not saved is gone with it.
   QString reload() {
     if (!session_.reload()) return "a reload that was refused";
-    tape_.reopen(bytesIn(path_));
+    tape_.reopen(tape_.file());
     previewed_.clear();
     ++reloaded;
     return "reload";
