@@ -139,6 +139,26 @@ class SessionTest : public QObject {
     QVERIFY(session.job() == stands);
   }
 
+  // One wall alone is planned at once; the preview before it was still asked for in the other thread.
+  void aPreviewThatIsPlannedAtOnceIsNotOverrunByOneFromBefore() {
+    Session session;
+    QVERIFY(session.open(largest()));
+    const Job stands = session.job();
+    Job alone = stands;
+    alone.walls.resize(1);
+    QVERIFY(session.apply("one wall alone", alone));
+    QThread::msleep(200);  // is planned by now, and was not told yet
+    session.preview(withDrop(stands, Length::inches(1)));
+    QCoreApplication::processEvents();
+    session.preview(withDrop(alone, Length::inches(2)));
+    session.settle();
+    QVERIFY(session.isPreview());
+    QVERIFY(session.seenJob() == withDrop(alone, Length::inches(2)));
+    session.endPreview();
+    session.settle();
+    QVERIFY(session.job() == alone);
+  }
+
   void anEditIsPlannedThoughAPreviewCameBetween() {
     Session session;
     QVERIFY(session.open(largest()));

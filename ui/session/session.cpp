@@ -164,6 +164,7 @@ void Session::preview(const Job& job) {
     return;
   }
   auto planned = std::make_shared<const Plan>(ribwright::plan(*seen, *previous));
+  dropPreview();  // one that was asked for before would come over it
   preview_ = {0, std::move(seen), std::move(planned), -1, nullptr};
   emit previewChanged();
 }
