@@ -1041,6 +1041,14 @@
         <source>%1, to look at</source>
         <translation>%1, para mirar</translation>
     </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::MarkedPicture</name>
@@ -2569,6 +2577,14 @@
     <message>
         <source>Findings of the whole job: %1</source>
         <translation>Hallazgos de todo el trabajo: %1</translation>
+    </message>
+    <message>
+        <source>Undone, %1</source>
+        <translation>Deshecho, %1</translation>
+    </message>
+    <message>
+        <source>Done again, %1</source>
+        <translation>Hecho de nuevo, %1</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 #include "core/editing/new_job_fields.h"
 
+#include "core/editing/new_job_file.h"
 #include "core/editing/roof_text.h"
 #include "core/units/length_text.h"
 
@@ -83,6 +84,30 @@ std::string usualBaseHeight(Base::Form form, UnitSystem units) {
       return feet ? "3'" : "900";
   }
   return {};
+}
+
+NewJob inOtherUnits(const NewJob& stated, UnitSystem units, bool decimalComma) {
+  const NewJob was = shippedNewJob(stated.units), is = shippedNewJob(units);
+  NewJob next = units == stated.units ? stated : inUnits(stated, units);
+  const auto renew = [&](auto NewJob::*field) {
+    if (units != stated.units && stated.*field == was.*field) next.*field = is.*field;
+  };
+  for (const NewJobText& text : newJobTexts()) {
+    if (text.holds != NewJobText::Holds::Name) renew(text.text);
+  }
+  renew(&NewJob::member);
+  if (stated.profile == was.profile && stated.pattern == was.pattern) renew(&NewJob::profile), renew(&NewJob::pattern);
+  next.decimalComma = decimalComma;
+  const char sign = decimalComma ? ',' : '.';
+  for (const NewJobText& text : newJobTexts()) {
+    if (text.holds != NewJobText::Holds::Lengths) continue;
+    const bool shipped = next.*text.text == is.*text.text;  // with a decimal point
+    const char had = !shipped && stated.decimalComma ? ',' : '.';
+    const auto lengths = parseLengthString(next.*text.text, {units, had});
+    if (had != sign && lengths && !lengths.value().empty())
+      next.*text.text = lengthStringText(lengths.value(), {units, sign});
+  }
+  return next;
 }
 
 }  // namespace ribwright

@@ -194,6 +194,34 @@ class ToolsTest : public QObject {
     bench.undoAllAndRedo();
   }
 
+  void aDoorsTypedHeightIsFromTheConcrete() {
+    Bench bench;
+    bench.take("tool:walkDoor");
+    bench.click(bench.pixel(ft(16), ft(6)));
+    bench.type("3' x 7'");
+    bench.enter();
+    const Opening& door = bench.wall().openings.back();
+    QCOMPARE(words(door.width), words(ft(3)));
+    QCOMPARE(words(door.height), words(ft(7)));
+    QCOMPARE(words(door.sill), words(Length()));
+  }
+
+  void whatIsMovedAlongTheWallKeepsItsHeight() {
+    Bench bench;
+    const FaceBox before = bench.box("W1");
+    const QPoint from = bench.pixel(before.left + ft(2), before.bottom + ft(1, 6));
+    bench.drag(from, from + QPoint(60, 3));
+    QVERIFY(bench.box("W1").left != before.left);
+    QCOMPARE(words(bench.box("W1").bottom), words(before.bottom));
+  }
+
+  void lettersTakeToolsAlsoWhenAWallsTileHasTheKeyboard() {
+    Bench bench;
+    bench.window.tiles()[1]->setFocus();
+    QTest::keyClick(bench.window.tiles()[1], Qt::Key_O);
+    QVERIFY(bench.tools().tool() == ToolKind::OverheadDoor);
+  }
+
   void pointsOfAFreeWallsTopArePutAndDragged() {
     Bench bench(samples().filePath("l-shape.json"));
     bench.session().chooseWall(std::string("S"));
@@ -554,6 +582,13 @@ class ToolsTest : public QObject {
     auto* changes = bench.window->findChild<QWidget*>(QStringLiteral("statusBatches"));
     const QString words = changes->property("text").toString() + changes->toolTip() + changes->accessibleName();
     QVERIFY2(words.contains(QStringLiteral("Add W8: ")), qPrintable(words));
+    bench.session().undo();
+    const QString undone = changes->toolTip() + changes->accessibleName();
+    QVERIFY2(undone.contains(QStringLiteral("Undone, Add W8: ")), qPrintable(undone));
+    QVERIFY(bench.window.find<QAction>("redo")->text().contains(QStringLiteral("Add W8")));
+    bench.session().redo();
+    const QString again = changes->toolTip() + changes->accessibleName();
+    QVERIFY2(again.contains(QStringLiteral("Done again, Add W8: ")), qPrintable(again));
   }
 };
 

@@ -138,7 +138,7 @@ void NewJobDialog::make() {
   const auto job = jobOf(form_->stated(), Words::of(spokenLanguage()));
   if (job) return begin(job.value());
   QStringList lines{tr("The job cannot be made yet:")};
-  for (const Fault& fault : job.faults()) lines << text(oneLine(fault));
+  for (const Fault& fault : job.faults()) lines << text(fault.message);
   tell(gradeSign(Grade::Stop) + QLatin1Char(' ') + lines.join(QLatin1Char('\n')));
 }
 

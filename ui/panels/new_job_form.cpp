@@ -289,21 +289,13 @@ void NewJobForm::takeChoices() {
   emit changed();
 }
 
-// Nothing typed yet: round numbers of the other units; else what was typed, in them.
+// What nobody has touched becomes what is usual in the other units, the rest is what was typed, in them.
 void NewJobForm::takeUnits() {
   const int chosen = units_->currentData().toInt();
   const UnitSystem units = chosen == 0 ? UnitSystem::FeetInches : UnitSystem::Millimetres;
   const bool comma = chosen == 2;
   if (units == stated_.units && comma == stated_.decimalComma) return;
-  NewJob untouched = shippedNewJob(stated_.units);
-  untouched.name = stated_.name;
-  untouched.number = stated_.number;
-  untouched.decimalComma = stated_.decimalComma;
-  NewJob next = stated_ == untouched ? shippedNewJob(units) : inUnits(stated_, units);
-  next.name = stated_.name;
-  next.number = stated_.number;
-  next.decimalComma = comma;
-  stated_ = next;
+  stated_ = inOtherUnits(stated_, units, comma);
   autoSideBays_ = stated_.sideBays;
   autoEndBays_ = stated_.endBays;
   show(stated_);

@@ -42,7 +42,7 @@ void SilenceBar::silence() {
                                     [&](const Job& newest) { return findingSilenced(newest, key_, reason); });
   if (faults.empty()) return;
   reason_->setFocus();
-  emit failed(QString::fromStdString(oneLine(faults.front())));
+  emit failed(QString::fromStdString(faults.front().message));
 }
 
 }  // namespace ribwright

@@ -75,10 +75,18 @@ QString StatusLine::whatChanged() const {
     words << QString::fromStdString(orderChangeText(order, session_.words(), session_.style()));
   const QString batches = changeText(session_.batchChanges());
   if (!batches.isEmpty()) words << batches;
-  const std::string edit = session_.history()->undoName();
   if (words.isEmpty()) return {};
-  return edit.empty() ? words.join(QStringLiteral("; "))
-                      : QString::fromStdString(edit) + QStringLiteral(": ") + words.join(QStringLiteral("; "));
+  const QString edit = lastEdit();
+  return edit.isEmpty() ? words.join(QStringLiteral("; "))
+                        : edit + QStringLiteral(": ") + words.join(QStringLiteral("; "));
+}
+
+QString StatusLine::lastEdit() const {
+  const History& history = *session_.history();
+  const bool undone = session_.lastStep() == Session::Step::Undone;
+  const QString name = QString::fromStdString(undone ? history.redoName() : history.undoName());
+  if (name.isEmpty() || session_.lastStep() == Session::Step::Edited) return name;
+  return undone ? tr("Undone, %1").arg(name) : tr("Done again, %1").arg(name);
 }
 
 void StatusLine::setHovered(const std::optional<Part>& part) {

@@ -29,6 +29,7 @@ class StatusLine : public QObject {
  private:
   void showJob();
   QString whatChanged() const;
+  QString lastEdit() const;
   void showPart();
 
   Session& session_;

@@ -38,7 +38,16 @@ void TypedLine::accept() { setModified(false); }
 // With nothing typed, Esc is the window's.
 bool TypedLine::takesBack(const QKeyEvent& key) const { return key.key() == Qt::Key_Escape && isModified(); }
 
+// So are undo and redo.
+bool TypedLine::leavesToWindow(const QKeyEvent& key) const {
+  return !isModified() && (key.matches(QKeySequence::Undo) || key.matches(QKeySequence::Redo));
+}
+
 bool TypedLine::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride && leavesToWindow(*static_cast<QKeyEvent*>(event))) {
+    event->ignore();
+    return false;
+  }
   if (event->type() == QEvent::ShortcutOverride && takesBack(*static_cast<QKeyEvent*>(event))) event->accept();
   return QLineEdit::event(event);
 }

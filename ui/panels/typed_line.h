@@ -31,6 +31,7 @@ class TypedLine : public QLineEdit {
 
  private:
   bool takesBack(const QKeyEvent& key) const;
+  bool leavesToWindow(const QKeyEvent& key) const;
 
   QString standing_;
 };

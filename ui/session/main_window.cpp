@@ -166,6 +166,12 @@ bool MainWindow::event(QEvent* event) {
   return QMainWindow::event(event);
 }
 
+// What nobody wanted: letters take a tool wherever the keyboard is, but in fields.
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+  if (session_.isOpen() && !view_->isAsPrinted() && view_->tools()->takeByLetter(*event)) return event->accept();
+  QMainWindow::keyPressEvent(event);
+}
+
 void MainWindow::connectSession() {
   connect(&session_, &Session::jobChanged, this, &MainWindow::showJob);
   connect(&session_, &Session::historyChanged, this, &MainWindow::showHistory);
@@ -340,11 +346,14 @@ void MainWindow::showHistory() {
   const bool undo = history && history->canUndo(), redo = history && history->canRedo();
   actions_.undo->setEnabled(undo);
   actions_.redo->setEnabled(redo);
-  const auto named = [](QAction* action, const QString& words, const std::string& edit) {
-    action->setToolTip(edit.empty() ? words : words + QStringLiteral(": ") + text(edit));
+  const auto named = [](QAction* action, const QString& words, const QString& plain, const std::string& edit) {
+    const QString name = text(edit).replace(QLatin1Char('&'), QStringLiteral("&&"));
+    action->setText(edit.empty() ? words : words + QStringLiteral(": ") + name);
+    action->setIconText(plain);
+    action->setToolTip(edit.empty() ? plain : plain + QStringLiteral(": ") + text(edit));
   };
-  named(actions_.undo, tr("Undo"), undo ? history->undoName() : std::string());
-  named(actions_.redo, tr("Redo"), redo ? history->redoName() : std::string());
+  named(actions_.undo, tr("&Undo"), tr("Undo"), undo ? history->undoName() : std::string());
+  named(actions_.redo, tr("&Redo"), tr("Redo"), redo ? history->redoName() : std::string());
   showTitle();
 }
 

@@ -64,7 +64,8 @@ void Session::take(History history, std::shared_ptr<const Plan> plan, bool sameF
   show(std::move(job), std::move(plan), *previous, sameFile);
 }
 
-void Session::goOn() {
+void Session::goOn(Step step) {
+  lastStep_ = step;
   const auto seen = isPreview() ? preview_.plan : opened_->plan;  // has planned what was dragged
   dropPreview();
   const auto newest = opened_->newest = std::make_shared<const Job>(opened_->history.job());
@@ -138,7 +139,7 @@ bool Session::apply(const std::string& name, const Job& job, std::string_view me
     endPreview();
     return false;
   }
-  goOn();
+  goOn(Step::Edited);
   return true;
 }
 
@@ -223,11 +224,11 @@ Session::Saved Session::write(const QString& path) {
 }
 
 void Session::undo() {
-  if (isOpen() && opened_->history.undo()) goOn();
+  if (isOpen() && opened_->history.undo()) goOn(Step::Undone);
 }
 
 void Session::redo() {
-  if (isOpen() && opened_->history.redo()) goOn();
+  if (isOpen() && opened_->history.redo()) goOn(Step::Redone);
 }
 
 void Session::chooseWall(int wall) {

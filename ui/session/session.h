@@ -85,6 +85,9 @@ class Session : public QObject {
   void endMerging();
   void undo();
   void redo();
+  // What led to the job that stands: an edit, or going back or forward over one.
+  enum class Step { Edited, Undone, Redone };
+  Step lastStep() const { return lastStep_; }
 
   // A newer job than job() is being planned. settle() waits for it: job() is the newest then. A preview stays, unless
   // the newest job waits behind it.
@@ -163,7 +166,7 @@ class Session : public QObject {
   };
   void take(History history, std::shared_ptr<const Plan> plan, bool sameFile);
   // Plans the newest job at once where that is quick, else in another thread.
-  void goOn();
+  void goOn(Step step);
   void takePlanned(const Planned& result);
   void dropPreview();
   // What is chosen is kept as far as it is still there.
@@ -177,6 +180,7 @@ class Session : public QObject {
   JobOnDisk file_;
   bool lookedAt_ = false;
   std::optional<Opened> opened_;
+  Step lastStep_ = Step::Edited;
   BatchChanges batchChanges_;
   OrderChanges orderChanges_;
   std::vector<Fault> faults_, saveFaults_;

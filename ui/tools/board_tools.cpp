@@ -159,7 +159,8 @@ void BoardTools::begin(std::unique_ptr<DragWork> work, const FacePoint& start, c
 }
 
 void BoardTools::beginCorner(const FacePoint& pressed) {
-  begin(boxWork(wall(), tool_, pressed), pressed, pressed);
+  const FacePoint start = boxStart(wall(), tool_, pressed);
+  begin(boxWork(wall(), tool_, start), start, start);
   drawing_ = true;
 }
 
@@ -216,7 +217,7 @@ void BoardTools::letGo(const QPointF& pixel, Qt::KeyboardModifiers keys) {
 // Enters the edit; what cannot be stays in the hand while a corner or a place is still asked for.
 void BoardTools::finish() {
   if (!drag_->made()) {
-    emit told(QString::fromStdString(oneLine(drag_->made().faults().front())));
+    emit told(QString::fromStdString(drag_->made().faults().front().message));
     if (!drawing_ && !hovering_) drop();
     return;
   }
@@ -287,7 +288,12 @@ bool BoardTools::keyPressed(const QKeyEvent& event) {
   const bool inHand = drag_ != nullptr || tool_ != ToolKind::Choose;
   const bool begins = !text.isEmpty() && (text[0].isDigit() || QStringLiteral("=-.,(").contains(text[0]));
   if (inHand && begins) return openTyping(text);
-  if (drag_ && !hovering_) return false;
+  return takeByLetter(event);
+}
+
+bool BoardTools::takeByLetter(const QKeyEvent& event) {
+  if ((drag_ && !hovering_) || !session_.isOpen() || session_.wall() < 0) return false;
+  if (event.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) return false;
   for (const ToolWords& tool : toolWords()) {
     if (tool.key != QKeySequence(event.key())) continue;
     take(tool.kind);
@@ -313,7 +319,7 @@ bool BoardTools::nudge(const QKeyEvent& event) {
   const std::string name = editName("edit.nudge", parts, session_.words(), session_.style());
   const auto faults = session_.edit(
       name, [&](const Job& job) { return partsMoved(job, parts, step * across, step * up); }, "nudge");
-  if (!faults.empty()) emit told(QString::fromStdString(oneLine(faults.front())));
+  if (!faults.empty()) emit told(QString::fromStdString(faults.front().message));
   return true;
 }
 
@@ -328,7 +334,7 @@ bool BoardTools::openTyping(const QString& first) {
 void BoardTools::takeTyped(const QString& text) {
   if (!drag_) return;
   const auto faults = drag_->takeTyped(text.toStdString());
-  typing_->tell(faults.empty() ? QString() : QString::fromStdString(oneLine(faults.front())));
+  typing_->tell(faults.empty() ? QString() : QString::fromStdString(faults.front().message));
   if (faults.empty()) hovering_ ? void(picture_ = drag_->picture()) : showDrag();
   board_->update();
 }
@@ -336,8 +342,8 @@ void BoardTools::takeTyped(const QString& text) {
 void BoardTools::enterTyped() {
   if (!drag_) return typing_->shut();
   const auto faults = drag_->takeTyped(typing_->text().toStdString());
-  if (!faults.empty()) return typing_->tell(QString::fromStdString(oneLine(faults.front())));
-  if (!drag_->made()) return typing_->tell(QString::fromStdString(oneLine(drag_->made().faults().front())));
+  if (!faults.empty()) return typing_->tell(QString::fromStdString(faults.front().message));
+  if (!drag_->made()) return typing_->tell(QString::fromStdString(drag_->made().faults().front().message));
   if (!hovering_ || putsAtPlaces(tool_)) return finish();
   const FacePoint corner = drag_->to();
   typing_->shut();

@@ -31,6 +31,8 @@ class BoardTools : public QObject, public BoardHand {
 
   ToolKind tool() const { return tool_; }
   void take(ToolKind tool);
+  // The tool of a letter; false: it is none's.
+  bool takeByLetter(const QKeyEvent& event);
   // One step back: what is typed, the drag, the tool. False: nothing was in hand.
   bool stepBack();
   // A drag is under way: not a moment to save beside the window.

@@ -2,6 +2,7 @@
 
 #include "ui/tools/draw_work.h"
 
+#include "core/editing/next_ids.h"
 #include "core/editing/opening_edits.h"
 #include "core/editing/part_names.h"
 #include "core/editing/penetration_edits.h"
@@ -142,6 +143,14 @@ bool drawsBoxes(ToolKind tool) { return openingKindOf(tool) || drawsHoles(tool);
 bool putsAtPlaces(ToolKind tool) { return tool != ToolKind::Choose && !drawsBoxes(tool); }
 
 std::unique_ptr<DragWork> cornerWork(const DraggedWall& wall) { return std::make_unique<CornerWork>(wall); }
+
+FacePoint boxStart(const DraggedWall& wall, ToolKind tool, const FacePoint& corner) {
+  const auto kind = openingKindOf(tool);
+  if (!kind || !isDoor(*kind)) return corner;
+  const FacePoint head{corner.u + Length::feet(1), corner.z + Length::feet(100)};
+  const auto drawn = drawnOpening(*wall.job, wall.wall, *kind, corner, head);
+  return drawn ? FacePoint{corner.u, drawn.value().sill} : corner;
+}
 
 std::unique_ptr<DragWork> boxWork(const DraggedWall& wall, ToolKind tool, const FacePoint& corner) {
   return std::make_unique<BoxWork>(wall, tool, corner);

@@ -12,6 +12,8 @@ bool putsAtPlaces(ToolKind tool);
 
 // The first corner: nothing is made yet.
 std::unique_ptr<DragWork> cornerWork(const DraggedWall& wall);
+// Where a box that is begun at a corner is reckoned from: a door from the concrete under it.
+FacePoint boxStart(const DraggedWall& wall, ToolKind tool, const FacePoint& corner);
 std::unique_ptr<DragWork> boxWork(const DraggedWall& wall, ToolKind tool, const FacePoint& corner);
 std::unique_ptr<DragWork> placeWork(const DraggedWall& wall, ToolKind tool);
 

@@ -58,7 +58,7 @@ class Filling {
     action->setObjectName(QLatin1String(name));
     QObject::connect(action, &QAction::triggered, &session_, [this_ = *this, edit, make = std::move(make)] {
       const auto faults = this_.session_.edit(edit, make);
-      if (!faults.empty()) this_.told_(QString::fromStdString(oneLine(faults.front())));
+      if (!faults.empty()) this_.told_(QString::fromStdString(faults.front().message));
     });
     return action;
   }
@@ -73,7 +73,7 @@ class Filling {
         this_.session_.apply(edit, made.value().job);
         this_.session_.chooseParts(made.value().parts);
       } else {
-        this_.told_(QString::fromStdString(oneLine(made.faults().front())));
+        this_.told_(QString::fromStdString(made.faults().front().message));
       }
     });
   }
@@ -109,7 +109,7 @@ class Filling {
       const auto chosen = askForBays(bays);
       if (!chosen) return;
       const auto made = steppedAlongBays(this_.session_.newest(), this_.wall_, parts, chosen->first, chosen->count);
-      if (!made) return this_.told_(QString::fromStdString(oneLine(made.faults().front())));
+      if (!made) return this_.told_(QString::fromStdString(made.faults().front().message));
       this_.session_.apply(this_.named("edit.step", parts), made.value().job);
       this_.session_.chooseParts(made.value().parts);
     });

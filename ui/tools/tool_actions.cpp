@@ -10,7 +10,9 @@ std::vector<QAction*> toolActions(BoardTools* tools) {
   auto* group = new QActionGroup(tools);
   std::vector<QAction*> actions;
   for (const ToolWords& tool : toolWords()) {
-    auto* action = new QAction(tool.title, group);
+    // Its key is told beside it, and is the board's own: letters are no shortcuts of the window.
+    auto* action = new QAction(tool.title + QLatin1Char('\t') + tool.key.toString(QKeySequence::NativeText), group);
+    action->setIconText(QString(tool.title).remove(QLatin1Char('&')));
     action->setObjectName(QLatin1String(tool.name));
     action->setCheckable(true);
     action->setToolTip(QStringLiteral("%1 (%2)").arg(tool.does, tool.key.toString(QKeySequence::NativeText)));

@@ -23,6 +23,13 @@ void WallDrag::moveTo(const PointerAt& pointer) {
   goTo(pointer.at == pressed_ ? start_ : snapped(place, pointer));
 }
 
+// What is moved along one way keeps its place along the other.
+bool WallDrag::isHeld(Axis axis, const FacePoint& place, Length reach) const {
+  if (work_->dragFor() != DragFor::Moving || work_->typesPlaces()) return false;
+  const Length u = absolute(place.u - start_.u), z = absolute(place.z - start_.z);
+  return axis == Axis::U ? u <= reach && z > reach : z <= reach && u > reach;
+}
+
 // What is not snapped to anything still comes to a mark of the tape.
 FacePoint WallDrag::snapped(const FacePoint& place, const PointerAt& pointer) {
   snappedTo_.clear();
@@ -31,9 +38,12 @@ FacePoint WallDrag::snapped(const FacePoint& place, const PointerAt& pointer) {
       pointer.snapping ? work_->snapped(place, candidates_, pointer.reach, unit) : SnappedDrag{place, {}, {}};
   const auto along = [&](Axis axis, const std::optional<Snap>& found, Length to) {
     if (!work_->goesAlong(axis)) return axis == Axis::U ? place.u : place.z;
+    if (pointer.snapping && isHeld(axis, place, pointer.reach)) return axis == Axis::U ? start_.u : start_.z;
     if (found && found->to.kind != SnapCandidate::Kind::WholeUnit)
       snappedTo_.push_back({axis, found->at, QString::fromStdString(wall_.words->say(found->to.name, wall_.style()))});
-    return found ? to : roundTo(to, mark);
+    // The edges of a girt lie at fractions that no tape has.
+    const bool exact = found && found->to.kind != SnapCandidate::Kind::Girt;
+    return exact ? to : roundTo(to, mark);
   };
   return {along(Axis::U, hit.across, hit.to.u), along(Axis::Z, hit.up, hit.to.z)};
 }
@@ -79,7 +89,7 @@ HandPicture WallDrag::picture() const {
   work_->draw(to_, made_ ? &made_.value() : nullptr, picture);
   picture.snapped = snappedTo_;
   if (made_) return picture;
-  picture.reading = QString::fromStdString(oneLine(made_.faults().front()));
+  picture.reading = QString::fromStdString(made_.faults().front().message);
   picture.refused = true;
   return picture;
 }

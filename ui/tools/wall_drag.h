@@ -86,6 +86,7 @@ class WallDrag {
  private:
   void goTo(const FacePoint& to);
   FacePoint snapped(const FacePoint& place, const PointerAt& pointer);
+  bool isHeld(Axis axis, const FacePoint& place, Length reach) const;
 
   DraggedWall wall_;
   std::unique_ptr<DragWork> work_;

@@ -274,3 +274,33 @@ TEST_CASE("thousands of sensible statements are jobs that plan without a stop") 
     if (stopped > 3) break;
   }
 }
+
+TEST_CASE("other units chosen in the midst leave what was typed, and make the rest what is usual in them") {
+  NewJob stated = shippedNewJob(UnitSystem::Millimetres);
+  stated.length = "24000";
+  const NewJob feet = inOtherUnits(stated, UnitSystem::FeetInches, false);
+  const NewJob shipped = shippedNewJob(UnitSystem::FeetInches);
+  CHECK(feet.width == shipped.width);
+  CHECK(feet.sideGirts == shipped.sideGirts);
+  CHECK(feet.profile == shipped.profile);
+  CHECK(feet.member == shipped.member);
+  // As a tape in feet and inches says it.
+  const Length typed = parseLength(feet.length, {UnitSystem::FeetInches, '.'}).value();
+  CHECK(absolute(typed - Length::millimetres(24000)) <= Length::sixtyFourths(1));
+  const NewJob back = inOtherUnits(feet, UnitSystem::Millimetres, false);
+  CHECK(back.sideGirts == shippedNewJob(UnitSystem::Millimetres).sideGirts);
+}
+
+TEST_CASE("with a decimal comma lists stand with semicolons, and with a point they come back") {
+  const NewJob metric = shippedNewJob(UnitSystem::Millimetres);
+  const NewJob comma = inOtherUnits(metric, UnitSystem::Millimetres, true);
+  const LengthStyle style{UnitSystem::Millimetres, ','};
+  CHECK(parseLengthString(comma.sideGirts, style).value() ==
+        parseLengthString(metric.sideGirts, {UnitSystem::Millimetres, '.'}).value());
+  CHECK(jobOf(comma, Words::of("en")));
+  NewJob typed = comma;
+  typed.sideGirts = "1200,5; 2500";
+  const NewJob point = inOtherUnits(typed, UnitSystem::Millimetres, false);
+  CHECK(parseLengthString(point.sideGirts, {UnitSystem::Millimetres, '.'}).value() ==
+        std::vector{Length::nanometres(1'200'500'000), Length::millimetres(2500)});
+}
