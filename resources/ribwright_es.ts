@@ -2048,6 +2048,10 @@
         <source>The job</source>
         <translation>El trabajo</translation>
     </message>
+    <message>
+        <source>job</source>
+        <translation>trabajo</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::SilenceBar</name>

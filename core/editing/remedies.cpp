@@ -92,6 +92,9 @@ std::vector<OfferedRemedy> remediesFor(const Job& job, const Plan& plan, const F
     for (std::size_t i = 0; i < way.size() && !mending; ++i) mending = tried(sought, before, way[i]);
     if (mending) offered.push_back(std::move(*mending));
   }
+  std::stable_sort(offered.begin(), offered.end(), [](const OfferedRemedy& a, const OfferedRemedy& b) {
+    return a.othersCome - a.othersGone < b.othersCome - b.othersGone;
+  });
   return offered;
 }
 

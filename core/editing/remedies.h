@@ -23,7 +23,8 @@ struct OfferedRemedy {
   int othersGone = 0, othersCome = 0;
 };
 
-// The first is nearest to what is stated. `finding`: one of the plan's. Empty: there is none.
+// Those first after which the fewest findings are left; of two alike the one that is nearer to what is stated.
+// `finding`: one of the plan's. Empty: there is none.
 std::vector<OfferedRemedy> remediesFor(const Job& job, const Plan& plan, const Finding& finding);
 
 }  // namespace ribwright

@@ -46,6 +46,11 @@ std::vector<int> FindingList::order() const {
   return order;
 }
 
+// Up and down only: the grade stays in sight.
+void FindingList::scrollTo(const QModelIndex& index, ScrollHint hint) {
+  QTreeWidget::scrollTo(index.siblingAtColumn(0), hint);
+}
+
 void FindingList::fill() {
   const int current = at(currentItem());
   const bool heard = blockSignals(true);

@@ -27,6 +27,7 @@ class FindingList : public QTreeWidget {
   QTreeWidgetItem* itemOf(int line) const;
   std::vector<int> chosenLines() const;
   void fit();
+  void scrollTo(const QModelIndex& index, ScrollHint hint = EnsureVisible) override;
 
  signals:
   // The lines stand in another order: items are new.

@@ -70,7 +70,7 @@ void JobFiles::connectParts() {
 }
 
 void JobFiles::askAndOpen() {
-  const QString folder = QFileInfo(session_.path()).absolutePath();
+  const QString folder = session_.folder();
   const QString path =
       QFileDialog::getOpenFileName(window_, tr("Open a job"), folder, tr("Job files (*.json);;All files (*)"));
   if (!path.isEmpty()) open(path);

@@ -283,8 +283,7 @@ void MainWindow::tell(const OpeningFileEnd& end) {
 }
 
 void MainWindow::askForFolder() {
-  const QString folder =
-      QFileDialog::getExistingDirectory(this, tr("Folder for the packet"), QFileInfo(session_.path()).absolutePath());
+  const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the packet"), session_.folder());
   if (!folder.isEmpty()) startPacket(folder);
 }
 

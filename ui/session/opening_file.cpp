@@ -40,7 +40,7 @@ QString whatChanged(const ReadOpenings& read) {
   return Texts::tr("Opening schedule read: %1. None was removed.").arg(words.join(QStringLiteral("; ")));
 }
 
-QString beside(const Session& session) { return QFileInfo(session.path()).absolutePath(); }
+QString beside(const Session& session) { return session.folder(); }
 
 }  // namespace
 

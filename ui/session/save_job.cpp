@@ -29,14 +29,22 @@ bool SaveJob::save() {
 
 bool SaveJob::saveAs() {
   if (!session_.isOpen()) return false;
-  QFileDialog dialog(window_, tr("Save the job as"), session_.path(), tr("Job files (*.json);;All files (*)"));
+  QFileDialog dialog(window_, tr("Save the job as"), session_.folder(), tr("Job files (*.json);;All files (*)"));
   dialog.setObjectName(QStringLiteral("saveJobAs"));
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setDefaultSuffix(QStringLiteral("json"));
-  dialog.selectFile(QFileInfo(session_.path()).fileName());
+  dialog.selectFile(offeredName());
   if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty()) return false;
   const QString path = dialog.selectedFiles().front();
   return isOpenElsewhere(path) ? refuse() : told(session_.saveAs(path));
+}
+
+// A job that has no file yet is offered its own name.
+QString SaveJob::offeredName() const {
+  if (!session_.path().isEmpty()) return QFileInfo(session_.path()).fileName();
+  QString name = QString::fromStdString(session_.newest().name).simplified();
+  for (const QChar sign : QStringLiteral("/\\:*?\"<>|")) name.replace(sign, QLatin1Char('-'));
+  return (name.isEmpty() ? tr("job") : name) + QStringLiteral(".json");
 }
 
 bool SaveJob::isOpenElsewhere(const QString& path) const {

@@ -30,6 +30,7 @@ class SaveJob : public QObject {
 
  private:
   bool told(Session::Saved end);
+  QString offeredName() const;
   bool isOpenElsewhere(const QString& path) const;
   bool refuse();
   bool askAboutChangedFile();

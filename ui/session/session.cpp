@@ -1,5 +1,7 @@
 #include "ui/session/session.h"
 
+#include <QDir>
+#include <QFileInfo>
 #include <utility>
 
 #include "core/drawing/packet_pages.h"
@@ -184,6 +186,8 @@ void Session::settle() {
   endPreview();
   planner_.settle();
 }
+
+QString Session::folder() const { return path().isEmpty() ? QDir::homePath() : QFileInfo(path()).absolutePath(); }
 
 std::shared_ptr<const BoardPicture> Session::drawn() const {
   const Planned& made = isPreview() ? preview_ : drawn_;

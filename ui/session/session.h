@@ -57,6 +57,8 @@ class Session : public QObject {
   std::shared_ptr<const Plan> sharedPlan() const { return opened_->plan; }
   std::shared_ptr<const Job> sharedNewest() const { return opened_->newest; }
   const QString& path() const { return file_.path(); }
+  // Where files that belong to the job are looked for: its own folder, or a person's own while it has no file.
+  QString folder() const;
   // Of what was read from the job's file or written into it last.
   const QByteArray& fileDigest() const { return file_.digest(); }
   // Of the last attempt to open; empty when it went well.

@@ -10,7 +10,7 @@ namespace ribwright {
 SurveyFiles::SurveyFiles(Session& session, QWidget* window) : QObject(window), session_(session), window_(window) {}
 
 void SurveyFiles::askAndRead() {
-  const QString folder = QFileInfo(session_.path()).absolutePath();
+  const QString folder = session_.folder();
   const QString path =
       QFileDialog::getOpenFileName(window_, tr("Read a survey"), folder, tr("Tables (*.csv);;All files (*)"));
   if (!path.isEmpty()) read(path);
@@ -25,7 +25,7 @@ bool SurveyFiles::read(const QString& path) {
 }
 
 void SurveyFiles::askAndWrite() {
-  const QString folder = QFileInfo(session_.path()).absolutePath() + QStringLiteral("/survey.csv");
+  const QString folder = session_.folder() + QStringLiteral("/survey.csv");
   const QString path = QFileDialog::getSaveFileName(window_, tr("Write the survey"), folder, tr("Tables (*.csv)"));
   if (path.isEmpty()) return;
   const std::vector<Fault> faults = writeSurvey(session_, path);
