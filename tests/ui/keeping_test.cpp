@@ -25,6 +25,7 @@ class KeepingTest : public QObject {
   void undoingBackToWhatIsSavedKeepsNothing();
   void editingOnAndOnIsKeptAllTheSame();
   void nothingIsKeptInTheMiddleOfADrag();
+  void aPreviewThatStandsHoldsKeepingUpNotForLong();
   void aJobWithoutAFileIsKeptInTheUsersFolder();
   void closingAndDiscardingLeaveNothing();
   void whereNothingCanBeWrittenTheUsersFolderTakesIt();
@@ -149,10 +150,20 @@ void KeepingTest::nothingIsKeptInTheMiddleOfADrag() {
   dragged.name = "Dragged";
   session().preview(dragged);
   QVERIFY(session().isPreview());
-  QTest::qWait(400);
+  QTest::qWait(100);  // idle for longer than it takes, and not yet at the latest
   QVERIFY(keptIn(folder_->path()).isEmpty());
   session().endPreview();
   QTRY_COMPARE(keptName(), std::string("Before the drag"));
+}
+
+void KeepingTest::aPreviewThatStandsHoldsKeepingUpNotForLong() {
+  QVERIFY((*window_)->openJob(path_));
+  rename("Under a preview");
+  Job pointedAt = session().newest();
+  pointedAt.name = "Pointed at";
+  session().preview(pointedAt);
+  QTRY_COMPARE(keptName(), std::string("Under a preview"));
+  QVERIFY(session().isPreview());
 }
 
 void KeepingTest::aJobWithoutAFileIsKeptInTheUsersFolder() {

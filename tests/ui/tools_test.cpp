@@ -23,6 +23,9 @@ namespace {
 Length in(int whole, int sixteenths = 0) { return Length::inches(whole, 4 * sixteenths); }
 Length ft(int feet, int inches = 0) { return Length::feet(feet, inches); }
 
+// Planned beside the window.
+QString large() { return samples().filePath("doe-warehouse.json"); }
+
 // A length, or a box, as a failed test says it.
 QString words(Length length) { return QString::fromStdString(shownText(length, {})); }
 QString words(const FaceBox& box) {
@@ -571,6 +574,47 @@ class ToolsTest : public QObject {
     const auto away = [](const PlanPoint& p) { return std::hypot(p.x.inMetres() - 9.144, p.y.inMetres() - 6.096); };
     QVERIFY(std::abs(away(was) - away(is)) < 0.35);
     bench.undoAllAndRedo();
+  }
+
+  void aDragOfALargeJobDoesNotTakeBackAnEditMadeMeanwhile() {
+    Bench bench(large());
+    bench.take("tool:window");
+    bench.click(bench.pixel(ft(60), ft(10)));
+    Job next = bench.session().newest();
+    next.name = "Renamed";
+    QVERIFY(bench.session().apply("rename", next));
+    QVERIFY(bench.session().isPlanning());
+    bench.move(bench.pixel(ft(64), ft(13)), {}, Qt::NoButton);
+    bench.type("3' x 3'");
+    bench.enter();
+    QCOMPARE(bench.session().newest().name, std::string("Renamed"));
+    bench.session().settle();
+    QVERIFY(bench.session().job() == bench.session().newest());
+  }
+
+  void girtsAreTypedIntoALargeJobOneAfterTheOther() {
+    Bench bench(large());
+    const std::size_t before = bench.wall().girts.size();
+    bench.take("tool:girt");
+    bench.move(bench.pixel(ft(60), ft(10)), {}, Qt::NoButton);
+    for (const char* height : {"9' 1\"", "10' 1\""}) {
+      bench.type(height);
+      bench.enter();
+    }
+    QCOMPARE(bench.session().newest().walls[0].girts.size(), before + 2);
+  }
+
+  void theSightPointOfALargeJobIsDraggedInOneGo() {
+    Bench bench(large());
+    auto* plan = bench.window.find<PlanInset>("plan");
+    const std::size_t before = bench.session().history()->size();
+    const QPoint eye = plan->picture().sights.at(0).at.toPoint(), away(eye.x(), plan->height() - eye.y());
+    QTest::mousePress(plan, Qt::LeftButton, {}, eye);
+    QMouseEvent moved(QEvent::MouseMove, QPointF(away), plan->mapToGlobal(QPointF(away)), Qt::NoButton,
+                      Qt::LeftButton, {});
+    QApplication::sendEvent(plan, &moved);
+    QTest::mouseRelease(plan, Qt::LeftButton, {}, away);
+    QCOMPARE(bench.session().history()->size(), before + 1);
   }
 
   void theStatusLineSaysWhatAnEditDidToTheOrder() {

@@ -163,7 +163,8 @@ bool PlanInset::event(QEvent* event) {
 void PlanInset::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton) return;
   dragged_ = session_.isOpen() ? sightNear(picture_, event->position(), reach() / 2) : -1;
-  draggedTo_ = event->position();
+  pressedAt_ = event->position();
+  moved_ = false;
   if (dragged_ < 0) session_.chooseWall(wallAt(picture_, event->position(), reach()));
 }
 
@@ -182,7 +183,7 @@ Outcome<Job> PlanInset::sightMoved(const QPointF& pixel) const {
 }
 
 void PlanInset::dragSight(const QPointF& pixel) {
-  draggedTo_ = pixel;
+  moved_ = true;
   if (const auto moved = sightMoved(pixel)) session_.preview(moved.value());
 }
 
@@ -190,7 +191,7 @@ std::string PlanInset::sightEdit() const { return session_.words().say("edit.sig
 
 void PlanInset::mouseReleaseEvent(QMouseEvent* event) {
   if (dragged_ < 0 || event->button() != Qt::LeftButton) return;
-  const bool moved = session_.isPreview() || QLineF(draggedTo_, event->position()).length() > 0;
+  const bool moved = moved_ || pressedAt_ != event->position();
   const auto job = sightMoved(event->position());
   dragged_ = -1;
   if (moved && job) session_.apply(sightEdit(), job.value());

@@ -48,7 +48,8 @@ class PlanInset : public QWidget {
 
   PlanPicture picture_;
   int dragged_ = -1;  // index of the sight point in the hand; -1: none
-  QPointF draggedTo_;
+  QPointF pressedAt_;
+  bool moved_ = false;  // since it was taken
 };
 
 }  // namespace ribwright

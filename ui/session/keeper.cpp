@@ -21,7 +21,7 @@ Keeper::Keeper(Session& session, const KeepingManner& manner, QObject* parent)
   latest_.setSingleShot(true);
   latest_.setInterval(manner_.latest);
   connect(&idle_, &QTimer::timeout, this, &Keeper::keepNow);
-  connect(&latest_, &QTimer::timeout, this, &Keeper::keepNow);
+  connect(&latest_, &QTimer::timeout, this, &Keeper::keepAtLatest);
   connect(&session_, &Session::historyChanged, this, &Keeper::follow);
   connect(&session_, &Session::jobOpened, this, &Keeper::drop);
 }
@@ -45,6 +45,15 @@ void Keeper::keepNow() {
   if (!history || history->isSaved() || history->id() == kept_) return;
   if (thread_ || isHandBusy()) return idle_.start();
   idle_.stop(), latest_.stop();
+  begin();
+}
+
+// A preview may stand for hours, with the pointer at rest on what is offered: only a held button is waited for.
+void Keeper::keepAtLatest() {
+  const History* history = session_.history();
+  if (!history || history->isSaved() || history->id() == kept_) return;
+  if (thread_ || QGuiApplication::mouseButtons() != Qt::NoButton) return latest_.start();
+  idle_.stop();
   begin();
 }
 

@@ -45,6 +45,7 @@ class Keeper : public QObject {
   void follow();
   void begin();
   bool isHandBusy() const;
+  void keepAtLatest();
   Written write(const Job& job, KeptWork kept);
   std::vector<Fault> writeSomewhere(const KeptWork& kept);
   void finish(const Written& written);

@@ -42,6 +42,7 @@ BoardTools::BoardTools(Session& session, WallBoard* board)
   connect(typing_, &TypedField::left, this, &BoardTools::stepBack);
   connect(&session_, &Session::jobChanged, this, &BoardTools::drop);
   connect(&session_, &Session::wallChanged, this, &BoardTools::drop);
+  connect(&session_, &Session::historyChanged, this, &BoardTools::dropWhatIsOvertaken);
   connect(&session_, &Session::chosenChanged, this, &BoardTools::showRest);
 }
 
@@ -245,6 +246,11 @@ void BoardTools::drop() {
   showRest();
 }
 
+// A drag that began in a job before the newest would take back what was done since.
+void BoardTools::dropWhatIsOvertaken() {
+  if (drag_ && session_.isOpen() && drag_->job() != session_.sharedNewest()) drop();
+}
+
 // With nothing in hand: the grips of what is chosen.
 void BoardTools::showRest() {
   if (drag_ && !hovering_) return;
@@ -324,6 +330,7 @@ bool BoardTools::nudge(const QKeyEvent& event) {
 }
 
 bool BoardTools::openTyping(const QString& first) {
+  session_.settle();
   if (!drag_) hover(pixel_, {});
   if (!drag_) return false;
   typing_->open(pixel_.toPoint(), first,

@@ -69,6 +69,7 @@ class BoardTools : public QObject, public BoardHand {
   void showDrag();
   void finish();
   void drop();
+  void dropWhatIsOvertaken();
   void forgetDrag();
   void showRest();
   void chooseForMenu(const std::optional<Part>& part);

@@ -74,6 +74,8 @@ class WallDrag {
   std::vector<Fault> takeTyped(std::string_view text);
   void endTyping();
 
+  // The job that it began in.
+  const std::shared_ptr<const Job>& job() const { return wall_.job; }
   // It ends somewhere else than it began.
   bool isMoved() const { return to_ != start_; }
   const FacePoint& to() const { return to_; }
