@@ -62,7 +62,7 @@ TEST_CASE("a tip is a whole sentence, a label is none") {
 TEST_CASE("an edit says which field of what becomes what") {
   Job job;
   job.walls.resize(1);
-  job.walls[0].letter = "A";
+  job.walls[0].letter.assign(1, 'A');  // GCC 12 sees an overflow in = "A" that is not there
   job.walls[0].bands.resize(1);
   const Field drop = fieldAt(job, "walls[0].base.drop").value();
   const Field cladding = fieldAt(job, "walls[0].cladding").value();
