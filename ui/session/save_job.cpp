@@ -29,7 +29,8 @@ bool SaveJob::save() {
 
 bool SaveJob::saveAs() {
   if (!session_.isOpen()) return false;
-  QFileDialog dialog(window_, tr("Save the job as"), session_.folder(), tr("Job files (*.json);;All files (*)"));
+  const QString from = session_.path().isEmpty() ? session_.folder() : session_.path();
+  QFileDialog dialog(window_, tr("Save the job as"), from, tr("Job files (*.json);;All files (*)"));
   dialog.setObjectName(QStringLiteral("saveJobAs"));
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setDefaultSuffix(QStringLiteral("json"));

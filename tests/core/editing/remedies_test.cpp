@@ -1,6 +1,7 @@
 // What is offered about a finding: each mends what it is offered for, and stops nothing.
 #include "core/editing/remedies.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <set>
 
@@ -304,11 +305,26 @@ TEST_CASE("a start is moved no farther than it has to be") {
   for (const Finding& finding : before.findings) {
     if (finding.id != "seam-near-jamb") continue;
     const auto offered = remediesFor(job, before, finding);
-    REQUIRE(!offered.empty());
-    CHECK(offered[0].name.id == "offer.start-left");
+    const auto least = std::find_if(offered.begin(), offered.end(),
+                                    [](const OfferedRemedy& each) { return each.name.id == "offer.start-left"; });
+    REQUIRE(least != offered.end());
     const Length gap = std::get<Length>(finding.values[0].second), limit = std::get<Length>(finding.values[2].second);
-    CHECK(std::get<Length>(offered[0].name.values[0].second) == limit - gap);
+    CHECK(std::get<Length>(least->name.values[0].second) == limit - gap);
   }
+}
+
+TEST_CASE("the remedy that leaves the fewest other findings is offered first") {
+  const Job job = made({"", {}, [](Job&, Wall& wall) { wall.openings = {door(in(112))}; }});
+  const Plan before = plan(job);
+  int several = 0;
+  for (const Finding& finding : before.findings) {
+    const auto offered = remediesFor(job, before, finding);
+    several += offered.size() > 1;
+    CHECK(std::is_sorted(offered.begin(), offered.end(), [](const OfferedRemedy& a, const OfferedRemedy& b) {
+      return a.othersCome - a.othersGone < b.othersCome - b.othersGone;
+    }));
+  }
+  CHECK(several > 0);
 }
 
 TEST_CASE("what was offered can be done to a newer job too") {
