@@ -137,8 +137,7 @@ class Chain {
         previewed_.clear();
         return "end of the preview";
       case 6:
-        session_.settle();
-        settled_ = true;
+        settle();
         return "settle";
       case 7:
         QTest::qWait(dice_.small(0, 8));
@@ -237,6 +236,14 @@ class Chain {
     if (session_.job() == session_.newest()) shown_ = at;
   }
 
+  // A preview stays, unless the newest job waits behind it.
+  void settle() {
+    const bool behind = !(session_.job() == session_.newest());
+    session_.settle();
+    settled_ = true;
+    if (behind && !session_.isPreview()) previewed_.clear();
+  }
+
   QString lookAt() {
     stand();
     const bool settled = std::exchange(settled_, false);
@@ -249,6 +256,7 @@ class Chain {
     if (!session_.isPlanning() && previewed_.empty() && !(session_.job() == session_.newest()))
       return "nothing is planned, and what is shown is not the newest";
     if (previewed_.empty() && session_.isPreview()) return "a preview that was over";
+    if (settled && !(session_.job() == session_.newest())) return "settled, and what is shown is not the newest";
     if (settled && !previewed_.empty() && writeJob(session_.seenJob()) != previewed_) return "not the last preview";
     if (settled && !isPlanOf(session_.seenPlan(), session_.seenJob())) return "what is seen has another job's plan";
     return {};

@@ -182,7 +182,7 @@ void Session::endPreview() {
 
 void Session::settle() {
   planner_.settle();
-  if (!isOpen() || opened_->newest == opened_->job) return;
+  if (!isOpen() || newest() == job()) return;
   endPreview();
   planner_.settle();
 }
