@@ -166,6 +166,19 @@ class FieldsTest : public QObject {
     QCOMPARE(made_->session().history()->place(), before + 2);
   }
 
+  void afterEnterUndoIsTheWindows() {
+    chooseOpening(0, 0);
+    const auto width = [this] { return made_->session().newest().walls[0].openings[0].width; };
+    const Length before = width();
+    type(line("field:walls.openings.width"), "5' 1\"");
+    QVERIFY(width() == Length::feet(5, 1));
+    QTest::keyClick(line("field:walls.openings.width"), Qt::Key_Z, Qt::ControlModifier);
+    QVERIFY(width() == before);
+    QTest::keyClicks(line("field:walls.openings.width"), "7");
+    QTest::keyClick(line("field:walls.openings.width"), Qt::Key_Z, Qt::ControlModifier);  // what is being typed is the line's
+    QVERIFY(made_->session().history()->canRedo());
+  }
+
   void aFaultIsSaidBelowTheFieldAndWhatWasTypedStays() {
     const Job before = made_->session().newest();
     QLineEdit* width = line("field:walls.openings.width");

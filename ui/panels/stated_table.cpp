@@ -9,6 +9,7 @@
 
 #include "ui/panels/stated_delegate.h"
 #include "ui/panels/table_copy.h"
+#include "ui/panels/typed_cells.h"
 
 namespace ribwright {
 
@@ -68,26 +69,25 @@ void StatedTable::enterAgain(int step) {
   tellRefused();
 }
 
-// To the next cell that can be typed into; none: stays.
 void StatedTable::goOn(int step) {
-  const int columns = model_->columnCount(), cells = columns * model_->rowCount();
-  int place = currentIndex().row() * columns + currentIndex().column() + step;
-  while (place >= 0 && place < cells && !model_->isStated(place % columns)) place += step;
-  if (place >= 0 && place < cells) setCurrentIndex(model_->index(place / columns, place % columns));
+  goToTypedCell(*this, step, [this](int, int column) { return model_->isStated(column); });
 }
 
 void StatedTable::keyPressEvent(QKeyEvent* event) {
-  if (event->matches(QKeySequence::Paste)) return paste();
-  switch (event->key()) {
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-      return enterAgain(event->modifiers().testFlag(Qt::ShiftModifier) ? -1 : 1);
-    case Qt::Key_Delete:
-    case Qt::Key_Backspace:
+  switch (cellKeyOf(*event)) {
+    case CellKey::Paste:
+      return paste();
+    case CellKey::Next:
+      return enterAgain(1);
+    case CellKey::Previous:
+      return enterAgain(-1);
+    case CellKey::Empty:
       return removeRows();
-    default:
-      return PartTable::keyPressEvent(event);
+    case CellKey::Copy:
+    case CellKey::None:
+      break;
   }
+  PartTable::keyPressEvent(event);
 }
 
 void StatedTable::removeRows() {

@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "ui/panels/survey_delegate.h"
+#include "ui/panels/typed_cells.h"
 
 namespace ribwright {
 
@@ -88,27 +89,26 @@ void SurveyTable::enterAgain(int step) {
   if (!unread || model_->setData(here, here.data(Qt::EditRole), Qt::EditRole)) goOn(step);
 }
 
-// To the next cell that can be typed into; none: stays.
 void SurveyTable::goOn(int step) {
-  const int columns = model_->columnCount(), cells = columns * model_->rowCount();
-  int place = currentIndex().row() * columns + currentIndex().column() + step;
-  while (place >= 0 && place < cells && !model_->takesReading(place / columns, place % columns)) place += step;
-  if (place >= 0 && place < cells) setCurrentIndex(model_->index(place / columns, place % columns));
+  goToTypedCell(*this, step, [this](int row, int column) { return model_->takesReading(row, column); });
 }
 
 void SurveyTable::keyPressEvent(QKeyEvent* event) {
-  if (event->matches(QKeySequence::Copy)) return copy();
-  if (event->matches(QKeySequence::Paste)) return paste();
-  switch (event->key()) {
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-      return enterAgain(event->modifiers().testFlag(Qt::ShiftModifier) ? -1 : 1);
-    case Qt::Key_Delete:
-    case Qt::Key_Backspace:
+  switch (cellKeyOf(*event)) {
+    case CellKey::Copy:
+      return copy();
+    case CellKey::Paste:
+      return paste();
+    case CellKey::Next:
+      return enterAgain(1);
+    case CellKey::Previous:
+      return enterAgain(-1);
+    case CellKey::Empty:
       return strikeOut();
-    default:
-      return QTableView::keyPressEvent(event);
+    case CellKey::None:
+      break;
   }
+  QTableView::keyPressEvent(event);
 }
 
 void SurveyTable::strikeOut() {

@@ -33,10 +33,15 @@ void TypedLines::finishTyping() {
 
 void TypedLines::accept() { document()->setModified(false); }
 
+// With nothing typed, undo and redo are the window's.
 bool TypedLines::event(QEvent* event) {
-  if (event->type() == QEvent::ShortcutOverride && isTyped() && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape)
-    event->accept();
-  return QPlainTextEdit::event(event);
+  if (event->type() != QEvent::ShortcutOverride) return QPlainTextEdit::event(event);
+  const auto& key = *static_cast<QKeyEvent*>(event);
+  if (isTyped() && key.key() == Qt::Key_Escape) event->accept();
+  if (isTyped() || !(key.matches(QKeySequence::Undo) || key.matches(QKeySequence::Redo)))
+    return QPlainTextEdit::event(event);
+  event->ignore();
+  return false;
 }
 
 void TypedLines::keyPressEvent(QKeyEvent* event) {

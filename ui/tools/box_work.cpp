@@ -1,6 +1,7 @@
 // Openings and holes, drawn from corner to corner.
 
 #include "ui/tools/draw_work.h"
+#include "ui/tools/point_work.h"
 
 #include "core/editing/next_ids.h"
 #include "core/editing/opening_edits.h"
@@ -33,45 +34,26 @@ std::optional<Opening::Kind> openingKindOf(ToolKind tool) {
 
 bool drawsHoles(ToolKind tool) { return tool == ToolKind::RoundHole || tool == ToolKind::RectangularHole; }
 
-class CornerWork : public DragWork {
+class CornerWork : public PointWork {
  public:
-  explicit CornerWork(const DraggedWall& wall) : wall_(wall) {}
+  explicit CornerWork(const DraggedWall& wall) : PointWork(wall) {}
   bool goesAlong(Axis) const override { return true; }
   bool typesPlaces() const override { return true; }
-  std::vector<SnapCandidate> candidates() const override {
-    return snapCandidates(*wall_.job, *wall_.plan, wall_.wall, {});
-  }
-  SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
-                      Length unit) const override {
-    return snappedBy(*this, to, candidates, reach, unit, wall_.style(),
-                     [&](Axis axis) { return std::vector{axis == Axis::U ? to.u : to.z}; });
-  }
   Outcome<Job> made(const FacePoint&) const override { return *wall_.job; }
   std::string name(const FacePoint&) const override { return {}; }
   void draw(const FacePoint& to, const Job*, HandPicture& picture) const override {
     picture.boxes.push_back({to.u, to.u, to.z, to.z});
     picture.reading = lengthWords(to.u, wall_.style()) + QStringLiteral(", ") + lengthWords(to.z, wall_.style());
   }
-
- private:
-  DraggedWall wall_;
 };
 
-class BoxWork : public DragWork {
+class BoxWork : public PointWork {
  public:
   BoxWork(const DraggedWall& wall, ToolKind tool, const FacePoint& corner)
-      : wall_(wall), tool_(tool), corner_(corner) {}
+      : PointWork(wall), tool_(tool), corner_(corner) {}
 
   bool goesAlong(Axis) const override { return true; }
   DragFor dragFor() const override { return DragFor::Drawing; }
-  std::vector<SnapCandidate> candidates() const override {
-    return snapCandidates(*wall_.job, *wall_.plan, wall_.wall, {});
-  }
-  SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
-                      Length unit) const override {
-    return snappedBy(*this, to, candidates, reach, unit, wall_.style(),
-                     [&](Axis axis) { return std::vector{axis == Axis::U ? to.u : to.z}; });
-  }
 
   Outcome<Job> made(const FacePoint& to) const override {
     const auto drawn = this->drawn(to);
@@ -109,29 +91,29 @@ class BoxWork : public DragWork {
   Outcome<Drawn> opening(const FacePoint& to) const {
     const auto made = drawnOpening(*wall_.job, wall_.wall, *openingKindOf(tool_), corner_, to);
     if (!made) return made.faults();
-    auto job = addOpening(*wall_.job, wall_.wall, made.value());
-    if (!job) return job.faults();
-    const Opening& last = job.value().walls[wall_.wall].openings.back();
-    const auto box = openingBox(job.value(), job.value().walls[wall_.wall], last);
-    if (!box) return box.faults();
-    const Part part{Part::Kind::Opening, wall_.stated().letter, last.id};
-    return Drawn{std::move(job).value(), part, box.value()};
+    return lastOf(addOpening(*wall_.job, wall_.wall, made.value()), &Wall::openings, Part::Kind::Opening, openingBox);
   }
 
   Outcome<Drawn> hole(const FacePoint& to) const {
     const auto shape = tool_ == ToolKind::RoundHole ? Penetration::Shape::Round : Penetration::Shape::Rectangular;
     const auto made = drawnPenetration(*wall_.job, wall_.wall, shape, corner_, to);
     if (!made) return made.faults();
-    auto job = addPenetration(*wall_.job, wall_.wall, made.value());
+    return lastOf(addPenetration(*wall_.job, wall_.wall, made.value()), &Wall::penetrations, Part::Kind::Penetration,
+                  penetrationBox);
+  }
+
+  // What was added stands last.
+  template <class Item, class BoxOf>
+  Outcome<Drawn> lastOf(Outcome<Job> job, std::vector<Item> Wall::*list, Part::Kind kind, const BoxOf& boxOf) const {
     if (!job) return job.faults();
-    const Penetration& last = job.value().walls[wall_.wall].penetrations.back();
-    const auto box = penetrationBox(job.value(), job.value().walls[wall_.wall], last);
+    const Wall& wall = job.value().walls[wall_.wall];
+    const Item& last = (wall.*list).back();
+    const auto box = boxOf(job.value(), wall, last);
     if (!box) return box.faults();
-    const Part part{Part::Kind::Penetration, wall_.stated().letter, last.id};
+    const Part part{kind, wall.letter, last.id};
     return Drawn{std::move(job).value(), part, box.value()};
   }
 
-  DraggedWall wall_;
   ToolKind tool_;
   FacePoint corner_;
 };

@@ -8,14 +8,15 @@
 #include "core/editing/run_edits.h"
 #include "ui/tools/drag_words.h"
 #include "ui/tools/draw_work.h"
+#include "ui/tools/point_work.h"
 
 namespace ribwright {
 
 namespace {
 
-class PlaceWork : public DragWork {
+class PlaceWork : public PointWork {
  public:
-  PlaceWork(const DraggedWall& wall, ToolKind tool) : wall_(wall), tool_(tool) {}
+  PlaceWork(const DraggedWall& wall, ToolKind tool) : PointWork(wall), tool_(tool) {}
 
   bool goesAlong(Axis axis) const override {
     const bool point = tool_ == ToolKind::BaseStep || tool_ == ToolKind::TopPoint;
@@ -23,14 +24,6 @@ class PlaceWork : public DragWork {
     return point || (axis == Axis::Z) == level;
   }
   bool typesPlaces() const override { return true; }
-  std::vector<SnapCandidate> candidates() const override {
-    return snapCandidates(*wall_.job, *wall_.plan, wall_.wall, {});
-  }
-  SnappedDrag snapped(const FacePoint& to, const std::vector<SnapCandidate>& candidates, Length reach,
-                      Length unit) const override {
-    return snappedBy(*this, to, candidates, reach, unit, wall_.style(),
-                     [&](Axis axis) { return std::vector{axis == Axis::U ? to.u : to.z}; });
-  }
 
   Outcome<Job> made(const FacePoint& to) const override {
     const Job& job = *wall_.job;
@@ -93,7 +86,6 @@ class PlaceWork : public DragWork {
     }
   }
 
-  DraggedWall wall_;
   ToolKind tool_;
 };
 

@@ -13,6 +13,12 @@ using namespace ribwright::examples;
 
 namespace {
 
+// 40 ft by 40 ft.
+std::vector<PlanPoint> square() {
+  const Length side = Length::feet(40);
+  return {{Length(), Length()}, {side, Length()}, {side, side}, {Length(), side}};
+}
+
 Length in(std::int64_t inches, std::int64_t sixteenths = 0) { return Length::inches(inches, 4 * sixteenths); }
 
 Opening door(Length left) {
@@ -175,10 +181,7 @@ const std::vector<Case>& casesOfRemedies() {
        [](Job& job, Wall& wall) {
          wall.width.reset();
          wall.reachRight = in(2);
-         job.building.outline = {{Length(), Length()},
-                                 {Length::feet(40), Length()},
-                                 {Length::feet(40), Length::feet(40)},
-                                 {Length(), Length::feet(40)}};
+         job.building.outline = square();
          addWall(job, "B");
          job.walls[1].reachLeft = in(2);
          job.walls[1].reachRight = Length();
@@ -189,29 +192,20 @@ const std::vector<Case>& casesOfRemedies() {
          job.building.roof.kind = Roof::Kind::Level;
          job.building.roof.eave = Length::feet(12);
          wall.width.reset();
-         job.building.outline = {{Length(), Length()},
-                                 {Length::feet(40), Length()},
-                                 {Length::feet(40), Length::feet(40)},
-                                 {Length(), Length::feet(40)}};
+         job.building.outline = square();
        }},
       {"sight-point-inside",
        {"offer.no-sight"},
        [](Job& job, Wall& wall) {
          wall.width.reset();
-         job.building.outline = {{Length(), Length()},
-                                 {Length::feet(40), Length()},
-                                 {Length::feet(40), Length::feet(40)},
-                                 {Length(), Length::feet(40)}};
+         job.building.outline = square();
          job.site.sightPoints = {{"road", {Length::feet(20), Length::feet(20)}, 1}};
        }},
       {"hang-against-rule",
        {"offer.by-rule"},
        [](Job& job, Wall& wall) {
          wall.width.reset();
-         job.building.outline = {{Length(), Length()},
-                                 {Length::feet(40), Length()},
-                                 {Length::feet(40), Length::feet(40)},
-                                 {Length(), Length::feet(40)}};
+         job.building.outline = square();
          job.site.sightPoints = {{"road", {-Length::feet(60), -Length::feet(60)}, 1}};
          wall.hang = Hang::LeftToRight;
        }},
