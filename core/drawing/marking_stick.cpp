@@ -41,6 +41,20 @@ std::vector<Length> sections(const DrillWall& wall) {
   return places;
 }
 
+// Girts of one height are one mark: one that was split round an opening, or stops at one and goes on beyond.
+std::vector<StickMark> withoutTwins(const std::vector<StickMark>& marks) {
+  std::vector<StickMark> single;
+  for (const StickMark& mark : marks) {
+    StickMark* last = single.empty() ? nullptr : &single.back();
+    const std::string both = last ? last->name + ", " + mark.name : std::string();
+    const bool twin = last && last->height == mark.height && last->edge == mark.edge &&
+                      shortened(both, siteText, true, leastBox - 1) == both;
+    if (twin) last->name = both;
+    if (!twin) single.push_back(mark);
+  }
+  return single;
+}
+
 // Chalk line's z → the marks above it, from the lowest.
 std::map<Length, std::vector<StickMark>> sticksOf(const DrillWall& wall) {
   std::map<Length, std::vector<StickMark>> sticks;
@@ -61,9 +75,11 @@ std::map<Length, std::vector<StickMark>> sticksOf(const DrillWall& wall) {
       if (!known) marks.push_back(mark);
     }
   }
-  for (auto& [chalk, marks] : sticks)
+  for (auto& [chalk, marks] : sticks) {
     std::stable_sort(marks.begin(), marks.end(),
                      [](const StickMark& a, const StickMark& b) { return a.height < b.height; });
+    marks = withoutTwins(marks);
+  }
   return sticks;
 }
 

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/drawing/packet_pages.h"
+#include "core/job/job_file.h"
 #include "tests/core/drawing/drawn_jobs.h"
 #include "tests/core/drawing/page_faults.h"
 #include "tests/core/drawing/surveyed_job.h"
@@ -119,4 +120,29 @@ TEST_CASE("the packet has the elevation of each wall before its pages for drilli
   for (std::size_t i = 0; i < pages.size(); ++i) CHECK(says(pages[i], "page " + std::to_string(i + 1) + last));
   CHECK(pages.front().title.find("elevation") != std::string::npos);
   CHECK(pages.back().title.find("module marks") != std::string::npos);
+}
+
+TEST_CASE("two girts of one height are one mark of the stick") {
+  Job job = loadJob(RIBWRIGHT_ROOT "/sample-jobs/gable-workshop.json").value();
+  job.walls.resize(1);
+  Wall& wall = job.walls[0];
+  wall.survey = WallSurvey{};
+  Girt right = wall.girts[0];
+  wall.girts[0].to = Length::feet(6);
+  right.id = "right of the door";
+  right.from = Length::feet(10);
+  wall.girts.push_back(right);
+  const auto sticksSaying = [&](const std::string& words) {
+    const Plan made = plan(job);
+    std::size_t pages = 0;
+    for (const Page& page : drillPages(job, made, PaperSize::Letter, Words::of("en"))) {
+      if (page.title.find("marking stick") != std::string::npos) pages += says(page, words) ? 1 : 0;
+    }
+    return pages;
+  };
+  CHECK(sticksSaying(wall.girts[0].id + ", right") == 0);  // no room for both names: each has its mark
+  wall.girts[2].id = "g9";
+  CHECK(sticksSaying(wall.girts[0].id + ", g9") == 1);
+  wall.girts[2].height += Length::inches(1);
+  CHECK(sticksSaying(wall.girts[0].id + ", g9") == 0);
 }
