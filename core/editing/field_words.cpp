@@ -36,11 +36,14 @@ Phrase outsideWalls(const Job& job, const std::string& bare, const std::vector<s
   if (is("members")) return what("member", nameOr(idAt(job.members, at[0], &Member::id), at[0]));
   if (is("screws")) return what("screw", nameOr(idAt(job.screws, at[0], &Screw::id), at[0]));
   if (is("patterns")) return what("pattern", nameOr(idAt(job.patterns, at[0], &ScrewPattern::id), at[0]));
+  if (is("trims")) return what("trim", nameOr(idAt(job.trims, at[0], &Trim::id), at[0]));
+  if (is("trim_rules")) return what("trim_rule", nameOr(idAt(job.trimRules, at[0], &TrimRule::id), at[0]));
+  if (is("prices.items")) return what("price", nameOr(idAt(job.prices.items, at[0], &Price::item), at[0]));
   if (is("facts.hung")) return what("hung_sheet", nameOr(idAt(job.facts.hung, at[0], &HungSheet::mark), at[0]));
   if (is("facts.orders")) return what("placed_order", nameOr(idAt(job.facts.orders, at[0], &PlacedOrder::id), at[0]));
   if (is("site.sight_points"))
     return what("sight_point", nameOr(idAt(job.site.sightPoints, at[0], &SightPoint::name), at[0]));
-  for (const std::string_view object : {"site", "settings"}) {
+  for (const std::string_view object : {"site", "settings", "prices"}) {
     if (isWithin(bare, object)) return what(object);
   }
   if (isWithin(bare, "building.roof")) return what("roof");

@@ -31,6 +31,17 @@ void profileNamings(Job& job, Namings& found) {
   });
 }
 
+void priceNamings(Job& job, Price::What what, Namings& found) {
+  each("prices", "items", job.prices.items, [&](const std::string& path, Price& price) {
+    if (price.what == what) found.add(path + ".item", price.item);
+  });
+}
+
+void trimNamings(Job& job, Namings& found) {
+  each("", "trim_rules", job.trimRules,
+       [&](const std::string& path, TrimRule& rule) { found.add(path + ".trim", rule.trim); });
+}
+
 void memberNamings(Job& job, Namings& found) {
   each("", "walls", job.walls, [&](const std::string& wallPath, Wall& wall) {
     each(wallPath, "openings", wall.openings,
@@ -133,6 +144,9 @@ bool isHung(const SiteFacts& facts, const std::string& letter) {
 std::vector<Naming> namingsOf(Job& job, std::string_view list) {
   Namings found;
   if (list == "profiles") profileNamings(job, found);
+  if (list == "profiles") priceNamings(job, Price::What::Sheet, found);
+  if (list == "trims") trimNamings(job, found);
+  if (list == "trims") priceNamings(job, Price::What::Trim, found);
   if (list == "members") memberNamings(job, found);
   if (list == "screws") screwNamings(job, found);
   if (list == "patterns") patternNamings(job, found);

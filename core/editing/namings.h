@@ -1,4 +1,4 @@
-// Where a job names one of its own things by id: profiles, members, screws and patterns anywhere; girts and openings of
+// Where a job names one of its own things by id: profiles, members, screws, patterns and trims anywhere; girts and openings of
 // a wall on that wall.
 #pragma once
 

@@ -6,6 +6,8 @@
 
 #include "core/editing/field_path.h"
 #include "core/editing/field_setter.h"
+#include "core/editing/new_item_ways.h"
+#include "core/editing/new_order_items.h"
 #include "core/editing/next_ids.h"
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
@@ -15,52 +17,7 @@
 namespace ribwright {
 namespace {
 
-using Indices = std::vector<std::size_t>;
-using Faults = std::vector<Fault>;
-
-// A round size in the units that the job is in.
-Length size(const Job& job, Length inches, std::int64_t millimetres) {
-  return job.units == UnitSystem::FeetInches ? inches : Length::millimetres(millimetres);
-}
-Length stride(const Job& job) { return size(job, Length::feet(10), 3000); }
-
-// Like the item before, or like the one that was first; `first` when there is none.
-template <class T>
-T& insertLike(std::vector<T>& items, std::size_t at, const T& first) {
-  const T like = items.empty() ? first : items[at == 0 ? 0 : at - 1];
-  return *items.insert(items.begin() + static_cast<std::ptrdiff_t>(at), like);
-}
-
-// Between its neighbours, or a stride past the only one.
-template <class T>
-Length placeBetween(const std::vector<T>& items, std::size_t at, Length T::*place, Length step) {
-  const bool hasBefore = at > 0, hasAfter = at + 1 < items.size();
-  if (hasBefore && hasAfter) {
-    const Length before = items[at - 1].*place, after = items[at + 1].*place;
-    return before + half(after - before);
-  }
-  if (hasBefore) return items[at - 1].*place + step;
-  return hasAfter ? items[at + 1].*place - step : Length();
-}
-
-// "rib-36", "rib-36 2", "rib-36 3" ...: the first that nothing is called.
-template <class T>
-std::string freeName(const std::vector<T>& items, const std::string& name, std::string T::*id) {
-  const auto isTaken = [&](const std::string& tried) {
-    return std::any_of(items.begin(), items.end(), [&](const T& item) { return item.*id == tried; });
-  };
-  if (!isTaken(name)) return name;
-  for (int number = 2;; ++number) {
-    std::string tried = joined(name, " ", number);
-    if (!isTaken(tried)) return tried;
-  }
-}
-
-template <class T>
-void nameAnew(std::vector<T>& items, std::size_t at, std::string T::*id) {
-  const std::string name = std::exchange(items[at].*id, std::string());
-  items[at].*id = freeName(items, name, id);
-}
+using namespace new_items;
 
 Faults addSight(Job& job, const Indices&, std::size_t at) {
   SightPoint first;
@@ -315,11 +272,15 @@ const std::map<std::string, Add, std::less<>>& additions() {
       {"members", addMember},
       {"patterns", addPattern},
       {"patterns.rows", addRow},
+      {"prices.items", addPrice},
       {"profiles", addProfile},
       {"profiles.section", addSectionPoint},
       {"screws", addScrew},
       {"silenced", addSilenced},
       {"site.sight_points", addSight},
+      {"trim_rules", addTrimRule},
+      {"trims", addTrim},
+      {"trims.section", addTrimPoint},
       {"walls", addWall},
       {"walls.bands", addBand},
       {"walls.base.steps", addStep},

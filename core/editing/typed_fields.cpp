@@ -123,6 +123,7 @@ std::vector<std::string> namesFor(const Job& job, std::string_view path) {
   const std::string_view key = keyOf(path);
   if (key == "profile") return idsOf(job.profiles);
   if (key == "pattern") return idsOf(job.patterns);
+  if (key == "trim") return idsOf(job.trims);
   if (key == "member") return idsOf(job.members);
   if (key == "screw" || key == "stitch_screw") return idsOf(job.screws);
   const Wall* wall = wallAt(job, path);

@@ -1,7 +1,8 @@
 // The building as a person states it: plan, roof, and each wall's own particulars.
 //
-// Plan coordinates: x east and y north in the plan's own grid; `trueNorth` turns it. Wall A is the front, from (0,0) to (L,0);
-// B, C, D follow counter-clockwise, so that seen from outside left to right is A -> B -> C -> D. Corners are the sheeting line.
+// Plan coordinates: x east and y north in the plan's own grid; `trueNorth` turns it. Wall A is the front, from (0,0) to
+// (L,0); B, C, D follow counter-clockwise, so that seen from outside left to right is A -> B -> C -> D. Corners are the
+// sheeting line.
 #pragma once
 
 #include <optional>
@@ -30,12 +31,12 @@ struct FacePoint {
 struct SightPoint {
   std::string name;  // "road"
   PlanPoint at;
-  int weight = 1;    // 1 .. 100
+  int weight = 1;  // 1 .. 100
   bool operator==(const SightPoint&) const = default;
 };
 
 struct Site {
-  Angle trueNorth;  // true north, clockwise from the plan's +y
+  Angle trueNorth;                // true north, clockwise from the plan's +y
   std::optional<Angle> windFrom;  // prevailing wind blows from here: clockwise from true north
   std::vector<SightPoint> sightPoints;
   bool operator==(const Site&) const = default;
@@ -50,14 +51,15 @@ struct Roof {
     Gable,        // `eave` at the first side, ridge, `farEave` (or far slope) at the other
   };
   enum class Ends { AC, BD };  // which walls are the end walls (gables or slopes)
-  // With ends AC the first side is wall D (x = 0) and the other wall B; with ends BD it is wall A (y = 0) and the other wall C.
+  // With ends AC the first side is wall D (x = 0) and the other wall B; with ends BD it is wall A (y = 0) and the other
+  // wall C.
   Kind kind = Kind::None;
   Ends ends = Ends::BD;
   Length eave;
   std::optional<Length> ridgeAt;      // level distance of the ridge from the first side; absent: the middle
   std::optional<Length> ridgeHeight;  // of the steel line; absent: from `slope`
-  std::optional<Slope> slope;         // at the first side; one of ridgeHeight and slope (single slope: farEave or slope)
-  std::optional<Length> farEave;      // absent: from farSlope; both absent: gable: the same slope as the first side
+  std::optional<Slope> slope;     // at the first side; one of ridgeHeight and slope (single slope: farEave or slope)
+  std::optional<Length> farEave;  // absent: from farSlope; both absent: gable: the same slope as the first side
   std::optional<Slope> farSlope;
   bool operator==(const Roof&) const = default;
 };
@@ -68,24 +70,24 @@ struct Base {
   Form form = Form::Overhang;
   Length drop = Length::inches(1, 48);   // Overhang: below concrete (1-3/4 in, common practice)
   Length depth = Length::inches(1, 32);  // Notch: of the ledge below concrete
-  Length shelf;                          // BaseTrim: z of its shelf from concrete; OnWall: z of the wall's or wainscot's top
-  Length gap = Length::inches(0, 16);    // Notch, BaseTrim, OnWall: sheet end above ledge, shelf or wall (1/4 in)
+  Length shelf;  // BaseTrim: z of its shelf from concrete; OnWall: z of the wall's or wainscot's top
+  Length gap = Length::inches(0, 16);  // Notch, BaseTrim, OnWall: sheet end above ledge, shelf or wall (1/4 in)
   // Steps: from u on, the concrete stands at z; level runs, u rising. Empty: one run at z = 0.
   std::vector<FacePoint> steps;
-  std::optional<Length> grade;           // z of finished grade along the wall; absent: not stated
+  std::optional<Length> grade;  // z of finished grade along the wall; absent: not stated
   bool operator==(const Base&) const = default;
 };
 
 // Where the first module line of a run stands.
 struct Start {
   enum class Rule {
-    Flush,         // factory edge of the first sheet on the corner
-    ModuleLine,    // module line on the corner
-    EqualRips,     // as many full sheets as leave each end a rip of at least half a cover
+    Flush,       // factory edge of the first sheet on the corner
+    ModuleLine,  // module line on the corner
+    EqualRips,   // as many full sheets as leave each end a rip of at least half a cover
     SeamOnRidge,
     SheetOnRidge,
-    SeamAtJamb,    // of `opening`, `side`
-    Typed,         // first module line `offset` from the start corner
+    SeamAtJamb,  // of `opening`, `side`
+    Typed,       // first module line `offset` from the start corner
     BestOfSearch,
   };
   enum class Side { Left, Right };
@@ -98,9 +100,9 @@ struct Start {
 
 // A horizontal zone of a wall with its own sheets; the lowest comes first. One band is the ordinary case.
 struct Band {
-  std::optional<Length> from;       // z of its lower limit; absent for the lowest
-  Length gap;                       // its sheets end this far above the limit, on the transition trim
-  std::string profile;              // a Profile's id
+  std::optional<Length> from;  // z of its lower limit; absent for the lowest
+  Length gap;                  // its sheets end this far above the limit, on the transition trim
+  std::string profile;         // a Profile's id
   std::string colour;
   bool directionalFinish = false;   // metallic, textured: no turning within one plane
   std::optional<Length> thickness;  // other than the profile's
@@ -114,8 +116,8 @@ struct EndLaps {
   enum class Where { WhereNeeded, AtGirts, None };
   enum class Order { ColumnByColumn, TierByTier };
   Where where = Where::WhereNeeded;
-  std::vector<std::string> girts;       // with AtGirts
-  Length lap = Length::inches(4);       // the lower sheet rises this far above the upper sheet's end (common practice)
+  std::vector<std::string> girts;  // with AtGirts
+  Length lap = Length::inches(4);  // the lower sheet rises this far above the upper sheet's end (common practice)
   Length endBelowRow = Length::inches(2);  // UFGS 07413: screws about 2 in from the end of the overlapping sheet
   Order order = Order::ColumnByColumn;
   bool operator==(const EndLaps&) const = default;
@@ -134,19 +136,20 @@ struct Wall {
   std::string letter;  // "A" ... ; of a building's outline, or free
   std::string name;    // "front"
   Cladding cladding = Cladding::Sheeted;
-  std::optional<PlanLine> line;     // a free wall's place in the plan
-  std::optional<Length> width;      // a free wall without a plan line: then `hang` is typed
-  std::vector<FacePoint> top;       // steel line; empty: from the roof
+  std::optional<PlanLine> line;                 // a free wall's place in the plan
+  std::optional<Length> width;                  // a free wall without a plan line: then `hang` is typed
+  std::vector<FacePoint> top;                   // steel line; empty: from the roof
   Length eaveHoldDown = Length::inches(0, 32);  // level top (common practice)
   Length rakeHoldDown = Length::inches(0, 32);  // sloped top (common practice), measured upright
   Base base;
-  Length slabOffset;                // slab edge against sheeting line, outward positive
-  Length reachLeft, reachRight;     // how far metal may reach around each corner, under the corner trim
+  Length slabOffset;                    // slab edge against sheeting line, outward positive
+  Length reachLeft, reachRight;         // how far metal may reach around each corner, under the corner trim
   std::vector<Length> expansionJoints;  // u
   Hang hang = Hang::ByRule;
   Start start;
-  std::vector<Band> bands;          // never empty on a sheeted wall
+  std::vector<Band> bands;  // never empty on a sheeted wall
   RakeCut rakeCut = RakeCut::BeforeHanging;
+  bool shares = false;  // its pieces may share blanks, where that goes wall by wall
   EndLaps endLaps;
   GirtSetting girtSetting = GirtSetting::Bypass;
   std::vector<Girt> girts;
@@ -154,14 +157,15 @@ struct Wall {
   ColumnGrid columns;
   std::vector<Opening> openings;
   std::vector<Penetration> penetrations;
-  std::string pattern;              // a ScrewPattern's id; may be empty
+  std::string pattern;  // a ScrewPattern's id; may be empty
   WallSurvey survey;
   bool operator==(const Wall&) const = default;
 };
 
 struct Building {
   std::string name;
-  std::vector<PlanPoint> outline;  // counter-clockwise; empty: only free walls. Four points of a rectangle may carry a roof
+  std::vector<PlanPoint>
+      outline;  // counter-clockwise; empty: only free walls. Four points of a rectangle may carry a roof
   Roof roof;
   bool operator==(const Building&) const = default;
 };

@@ -26,6 +26,7 @@ constexpr std::string_view typeName(const Anchor&) { return "anchor"; }
 constexpr std::string_view typeName(const Band&) { return "band"; }
 constexpr std::string_view typeName(const Base&) { return "base"; }
 constexpr std::string_view typeName(const Building&) { return "building"; }
+constexpr std::string_view typeName(const Bundles&) { return "bundles"; }
 constexpr std::string_view typeName(const Clearances&) { return "clearances"; }
 constexpr std::string_view typeName(const ColumnGrid&) { return "columns"; }
 constexpr std::string_view typeName(const Confirmation&) { return "confirmation"; }
@@ -46,12 +47,15 @@ constexpr std::string_view typeName(const Penetration&) { return "penetration"; 
 constexpr std::string_view typeName(const PlacedOrder&) { return "placed_order"; }
 constexpr std::string_view typeName(const PlanLine&) { return "plan_line"; }
 constexpr std::string_view typeName(const PlanPoint&) { return "plan_point"; }
+constexpr std::string_view typeName(const Price&) { return "price"; }
+constexpr std::string_view typeName(const Prices&) { return "prices"; }
 constexpr std::string_view typeName(const Profile&) { return "profile"; }
 constexpr std::string_view typeName(const Roof&) { return "roof"; }
 constexpr std::string_view typeName(const Screw&) { return "screw"; }
 constexpr std::string_view typeName(const ScrewPattern&) { return "pattern"; }
 constexpr std::string_view typeName(const SectionPoint&) { return "section_point"; }
 constexpr std::string_view typeName(const Settings&) { return "settings"; }
+constexpr std::string_view typeName(const Sharing&) { return "sharing"; }
 constexpr std::string_view typeName(const SheetLengths&) { return "sheet_lengths"; }
 constexpr std::string_view typeName(const SheetLot&) { return "sheet_lot"; }
 constexpr std::string_view typeName(const SightPoint&) { return "sight_point"; }
@@ -59,7 +63,10 @@ constexpr std::string_view typeName(const SilencedFinding&) { return "silenced_f
 constexpr std::string_view typeName(const Site&) { return "site"; }
 constexpr std::string_view typeName(const SiteFacts&) { return "facts"; }
 constexpr std::string_view typeName(const SlabReading&) { return "slab_reading"; }
+constexpr std::string_view typeName(const Spares&) { return "spares"; }
 constexpr std::string_view typeName(const Start&) { return "start"; }
+constexpr std::string_view typeName(const Trim&) { return "trim"; }
+constexpr std::string_view typeName(const TrimRule&) { return "trim_rule"; }
 constexpr std::string_view typeName(const Wall&) { return "wall"; }
 constexpr std::string_view typeName(const WallSurvey&) { return "survey"; }
 
@@ -99,6 +106,14 @@ void describe(Fields<ColumnGrid>& columns);
 void describe(Fields<Profile>& profile);
 void describe(Fields<SectionPoint>& point);
 void describe(Fields<SheetLengths>& lengths);
+// job_tables_ordering.cpp
+void describe(Fields<Sharing>& sharing);
+void describe(Fields<Spares>& spares);
+void describe(Fields<Bundles>& bundles);
+void describe(Fields<Trim>& trim);
+void describe(Fields<TrimRule>& rule);
+void describe(Fields<Prices>& prices);
+void describe(Fields<Price>& price);
 // job_tables_screws.cpp
 void describe(Fields<Screw>& screw);
 void describe(Fields<ScrewPattern>& pattern);

@@ -22,6 +22,9 @@ void sizesAndGoods(Fields<Job>& job) {
   job.member("members", &Job::members, "cross-sections of girts, purlins and columns");
   job.member("screws", &Job::screws, "screws that the patterns use");
   job.member("patterns", &Job::patterns, "hole patterns as the plans state them");
+  job.member("trims", &Job::trims, "trim that this job uses");
+  job.member("trim_rules", &Job::trimRules, "what is trimmed with what");
+  job.member("prices", &Job::prices, "what the user pays");
 }
 
 void identities(Fields<Job>& job) {
@@ -30,6 +33,8 @@ void identities(Fields<Job>& job) {
   job.eachDiffers("members", read.members, &Member::id, "id");
   job.eachDiffers("screws", read.screws, &Screw::id, "id");
   job.eachDiffers("patterns", read.patterns, &ScrewPattern::id, "id");
+  job.eachDiffers("trims", read.trims, &Trim::id, "id");
+  job.eachDiffers("trim_rules", read.trimRules, &TrimRule::id, "id");
   job.eachDiffers("walls", read.walls, &Wall::letter, "letter");
   job.eachDiffers("silenced", read.silenced, &SilencedFinding::key, "key");
 }
@@ -76,8 +81,13 @@ void describe(Fields<Settings>& settings) {
   settings.member("stack_limit", &Settings::stackLimit, "sheets drilled in one stack", WholeRange{1, 1000});
   settings.member("straightness", &Settings::straightness, "screw lines are straight within this", notNegative);
   settings.member("most_order_lengths", &Settings::mostOrderLengths,
-                  "how many different lengths to order; 0: any number", WholeRange{0, 10'000});
+                  "how many different lengths of a profile, thickness and colour; 0: any number",
+                  WholeRange{0, 10'000});
   settings.member("kerf", &Settings::kerf, "width of a cut", notNegative);
+  settings.member("least_drop", &Settings::leastDrop, "a rest at least this long is kept", notNegative);
+  settings.member("sharing", &Settings::sharing, "which pieces may come out of one blank");
+  settings.member("spares", &Settings::spares, "sheets ordered beyond those that are hung");
+  settings.member("bundles", &Settings::bundles, "limits of one bundle");
   settings.member("byte_order_mark", &Settings::byteOrderMark, "write one in front of CSV tables");
   settings.member("corner_zones", &Settings::cornerZones, "which part of a wall takes the corner pattern");
 }

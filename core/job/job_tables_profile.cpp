@@ -63,6 +63,7 @@ void describe(Fields<SheetLengths>& lengths) {
   lengths.member("shortest", &SheetLengths::shortest, "shortest length made", positive);
   lengths.member("longest", &SheetLengths::longest, "longest length made", positive);
   lengths.member("increment", &SheetLengths::increment, "step between lengths", positive);
+  lengths.member("stocked", &SheetLengths::stocked, "sold in these lengths alone, and cut from them", positive);
   if (lengths.sound("shortest", "longest") && lengths.read().shortest > lengths.read().longest) {
     lengths.wrong("shortest", "is more than longest; exchange them, or state both");
   }

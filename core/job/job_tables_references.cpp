@@ -1,5 +1,5 @@
-// What a job names, it must hold: profiles, members, screws and patterns by id. Openings, girts and columns that a wall
-// names are not asked for here: an edit can take them away, and the checks find that.
+// What a job names, it must hold: profiles, members, screws, patterns and trims by id. Openings, girts and columns that
+// a wall names are not asked for here: an edit can take them away, and the checks find that.
 #include <string>
 #include <string_view>
 
@@ -39,6 +39,10 @@ void references(Fields<Job>& job) {
   HeldIds members(job.form(), "job", "members", read.members);
   HeldIds screws(job.form(), "job", "screws", read.screws);
   HeldIds patterns(job.form(), "job", "patterns", read.patterns);
+  HeldIds trims(job.form(), "job", "trims", read.trims);
+  for (std::size_t i = 0; i < read.trimRules.size(); ++i) {
+    trims.hold(read.trimRules[i].trim, at("", "trim_rules", i) + "trim");
+  }
   for (std::size_t i = 0; i < read.patterns.size(); ++i) {
     const std::string place = at("", "patterns", i);
     profiles.hold(read.patterns[i].profile, place + "profile");

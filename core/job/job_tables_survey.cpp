@@ -69,6 +69,7 @@ void describe(Fields<PlacedOrder>& order) {
 void describe(Fields<SheetLot>& lot) {
   lot.required("profile", &SheetLot::profile, "id of the profile when it was ordered", idText);
   lot.member("colour", &SheetLot::colour, "colour as ordered", lineText);
+  lot.member("translucent", &SheetLot::translucent, "translucent sheets");
   lot.required("thickness", &SheetLot::thickness, "base steel", LengthRange{Length(), Length::millimetres(25), true});
   lot.required("length", &SheetLot::length, "of each sheet", positive);
   lot.required("quantity", &SheetLot::quantity, "how many sheets", WholeRange{0, 1'000'000});

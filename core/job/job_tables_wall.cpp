@@ -75,6 +75,7 @@ void sheets(Fields<Wall>& wall) {
   wall.member("start", &Wall::start, "where the first module line stands");
   wall.member("bands", &Wall::bands, "horizontal zones with their own sheets, the lowest first");
   wall.member("rake_cut", &Wall::rakeCut, "when sheets under a rake are cut", ChoiceWords(rakeCuts));
+  wall.member("shares", &Wall::shares, "its pieces may share blanks, where that goes wall by wall");
   wall.member("end_laps", &Wall::endLaps, "where sheets lap end over end");
 }
 

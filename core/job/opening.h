@@ -11,7 +11,10 @@ namespace ribwright {
 // A place along a wall stays as it was stated.
 struct Anchor {
   enum class From { LeftCorner, RightCorner, Column };
-  enum class To { NearJamb, Centre };  // NearJamb: left jamb when measured to the right, right jamb from the right corner
+  enum class To {
+    NearJamb,
+    Centre
+  };  // NearJamb: left jamb when measured to the right, right jamb from the right corner
   From from = From::LeftCorner;
   int column = 0;   // 1, 2 ... with From::Column
   Length distance;  // to the right (from the right corner: to the left); from a column it may be negative
@@ -41,7 +44,7 @@ struct Opening {
   Length width, height;  // steel to steel of its frame, > 0
   Length sill;           // z of the sill's steel; at or below the concrete the opening reaches the floor
   Clearances clearances;
-  Length jambTrim;       // width of the jamb trim seen from outside; 0: not stated
+  Length jambTrim;  // width of the jamb trim seen from outside; 0: not stated
   FrameSteel frame{};
   bool operator==(const Opening&) const = default;
 };
@@ -51,9 +54,9 @@ struct Penetration {
   enum class Shape { Round, Rectangular };
   std::string id;  // "P1"
   Shape shape = Shape::Round;
-  Anchor place;    // to its centre (Anchor::To is not used)
-  Length centre;   // z of its centre
-  Length width, height;  // a round one: both are its diameter
+  Anchor place;                              // to its centre (Anchor::To is not used)
+  Length centre;                             // z of its centre
+  Length width, height;                      // a round one: both are its diameter
   Length clearance = Length::inches(0, 32);  // all round, common practice
   bool operator==(const Penetration&) const = default;
 };

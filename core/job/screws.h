@@ -10,11 +10,11 @@
 namespace ribwright {
 
 struct Screw {
-  std::string id;          // "12-24x1.25": its dimensions
-  Length diameter;         // nominal, over the thread
-  Length washer;           // washer or head diameter
+  std::string id;   // "12-24x1.25": its dimensions
+  Length diameter;  // nominal, over the thread
+  Length washer;    // washer or head diameter
   Length length;
-  Length pilot;            // pilot hole in the sheet
+  Length pilot;  // pilot hole in the sheet
   bool operator==(const Screw&) const = default;
 };
 
@@ -27,8 +27,8 @@ struct PatternRow {
   Zone zone = Zone::Field;
   std::vector<Length> offsets;
   std::string screw;
-  // Drilled where it hangs, not in the stack. Absent: rake, jamb, head, sill and end-lap rows are, base, girt and eave rows
-  // are not (common practice).
+  // Drilled where it hangs, not in the stack. Absent: rake, jamb, head, sill and end-lap rows are, base, girt and eave
+  // rows are not (common practice).
   std::optional<bool> drilledInPlace;
   bool operator==(const PatternRow&) const = default;
 };

@@ -9,8 +9,8 @@
 
 namespace ribwright {
 
-// Height above the chalk line of the edge that the girt is typed by, at one station. With `within` it is a stick check: the
-// height lies anywhere in height +- within, and all of it must hold.
+// Height above the chalk line of the edge that the girt is typed by, at one station. With `within` it is a stick check:
+// the height lies anywhere in height +- within, and all of it must hold.
 struct GirtReading {
   Length u;
   Length height;
@@ -20,7 +20,7 @@ struct GirtReading {
 };
 
 struct GirtSurvey {
-  std::string girt;  // a Girt's id
+  std::string girt;                   // a Girt's id
   std::vector<GirtReading> readings;  // stations, u rising
   bool operator==(const GirtSurvey&) const = default;
 };
@@ -43,8 +43,8 @@ struct WallSurvey {
 
 // A sheet that hangs. Its measured leading edge is where the run goes on from.
 struct HungSheet {
-  std::string mark;     // position mark without a part: "B7"
-  Length leadingEdge;   // u of its leading metal edge
+  std::string mark;    // position mark without a part: "B7"
+  Length leadingEdge;  // u of its leading metal edge
   std::string by, date;
   bool operator==(const HungSheet&) const = default;
 };
@@ -55,6 +55,7 @@ struct SheetLot {
   Length length;
   int quantity = 0;
   std::vector<std::string> marks;
+  bool translucent = false;  // then it has no colour
   bool operator==(const SheetLot&) const = default;
 };
 

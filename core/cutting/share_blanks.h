@@ -1,0 +1,15 @@
+// Which pieces come out of one blank.
+#pragma once
+
+#include <vector>
+
+#include "core/cutting/blank.h"
+
+namespace ribwright {
+
+// Every piece of the layouts in exactly one blank, those of one class (SheetClass) together, classes in their order,
+// then blanks in the order of their first part. What may be shared is what the job's settings and walls say (Sharing,
+// Wall::shares). Throws as sheetClassOf.
+std::vector<Blank> shareBlanks(const Job& job, const std::vector<const WallLayout*>& layouts);
+
+}  // namespace ribwright
