@@ -7,6 +7,7 @@
 
 #include "core/cutting/cutting_list.h"
 #include "core/cutting/cutting_plan.h"
+#include "core/units/length.h"  // Int128
 
 namespace ribwright {
 
