@@ -36,9 +36,8 @@ struct Choice {
 
 }  // namespace
 
-std::optional<StockCuts> firstFitPlan(const CutProblem& problem) {
-  Counts left = problem.demand, supply;
-  for (const CutStock& stock : problem.stocks) supply.push_back(stock.supply);
+std::optional<StockCuts> firstFitPlan(const CutProblem& problem, const Counts& demand, const Counts& stocks) {
+  Counts left = demand, supply = stocks;
   StockCuts cuts;
   for (std::size_t longest = 0; longest < left.size();) {
     if (left[longest] == 0) {

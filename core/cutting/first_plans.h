@@ -9,6 +9,6 @@ namespace ribwright {
 
 // Each stock is begun with the longest piece that is left and filled with the next longest that fit, in the stock that
 // costs the least for what it then holds. Nothing: supply ran out.
-std::optional<StockCuts> firstFitPlan(const CutProblem& problem);
+std::optional<StockCuts> firstFitPlan(const CutProblem& problem, const Counts& demand, const Counts& stocks);
 
 }  // namespace ribwright
