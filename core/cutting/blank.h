@@ -25,7 +25,9 @@ struct BlankPart {
   // Its lower end lies toward the blank's upper end. Not turned, that is so for the pieces of walls hung right to left.
   bool upsideDown = false;
   Length left, right;  // x of its metal in the blank
-  Length from, to;     // y of the room it takes, rectangle to rectangle; of a rake pair the rooms overlap
+  // y of the room it takes, rectangle to rectangle; of a rake pair the rooms overlap. Its lower end lies on `from`, or
+  // upside down on `to`; an allowance at the other.
+  Length from, to;
   bool operator==(const BlankPart&) const = default;
 };
 
