@@ -41,7 +41,9 @@ struct Blank {
   };
   Way way = Way::Alone;
   SheetClass sheet;
-  Length length;                 // that it must measure at least, allowance and kerfs within; not yet a length made
+  Length length;  // that it must measure at least, allowance and kerfs within; not yet a length made
+  // So much less is bought than for its parts alone, by the lengths made (see bought_length.h).
+  Length saved;
   std::vector<BlankPart> parts;  // the longest first, then by mark
   bool operator==(const Blank&) const = default;
 };

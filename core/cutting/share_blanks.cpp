@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/cutting/bought_length.h"
 #include "core/cutting/gangs.h"
 #include "core/cutting/lowest_pairs.h"
 #include "core/cutting/pair_ways.h"
@@ -45,10 +46,12 @@ Blank endToEnd(Blank::Way way, const Pieces& pieces, Length kerf) {
   blank.sheet = pieces.front()->sheet;
   Length from;
   for (const SharePiece* piece : pieces) {
+    blank.saved += piece->bought;
     blank.length = from + piece->needed;
     blank.parts.push_back(partOf(*piece, from, blank.length));
     from = blank.length + kerf;
   }
+  blank.saved = blank.saved - boughtLength(pieces.front()->profile->lengths, blank.length);
   if (blank.parts.front().upsideDown) {
     for (BlankPart& part : blank.parts) {
       const Length to = part.to;
@@ -62,6 +65,7 @@ Blank endToEnd(Blank::Way way, const Pieces& pieces, Length kerf) {
 Blank pairOf(const SharePiece& first, const SharePiece& second, const PairWay& way, Length kerf) {
   if (way.way == Blank::Way::Drop) return endToEnd(way.way, {&first, &second}, kerf);
   Blank blank;
+  blank.saved = way.saved;
   blank.way = way.way;
   blank.sheet = first.sheet;
   blank.length = way.length;

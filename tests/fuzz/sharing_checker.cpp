@@ -347,6 +347,7 @@ class Checker {
       return;
     }
     complaints_.check(bought(profile, blank.length) < alone, "nothing is saved");
+    complaints_.check(blank.saved == alone - bought(profile, blank.length), "what is saved is told wrong");
     complaints_.check(canBeBought(profile, blank.length), "longer than it is made");
     if (blank.way == Way::RipPair) complaints_.check(blank.length == longest, "a rip pair is as long as the longer");
     if (blank.way == Way::Drop || blank.way == Way::Gang)
