@@ -251,3 +251,26 @@ TEST_CASE("the cut of a rake pair is where the tape reads it") {
   CHECK(cuts.cuts[1] == BlankCut{BlankCut::Along::Slope, 1, {-in(1, 32), in(158)}, {in(36, 48), in(170, 48)}});
   CHECK(cuts.parts[1].part.to == bought);
 }
+
+// (316-1/2 - 316-1/4) in of gap, kerf and what the increment adds, over the whole width.
+TEST_CASE("a shared blank is its pieces and what is left, exactly") {
+  Job job = sharing(examples::gable40());
+  makeTurnable(job);
+  const Plan planned = plan(job);
+  const Blank blank = shareBlanks(job, planned.layouts()).front();
+  const BlankCuts cuts = blankCuts(job, planned.layouts(), blank, in(316, 32));
+  Area pieces;
+  for (const PlacedPart& placed : cuts.parts) {
+    Int128 twice = 0;
+    const auto& ring = placed.rings.front();
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const BlankPoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
+      twice += Int128(b.x.nanometres()) * a.y.nanometres() - Int128(a.x.nanometres()) * b.y.nanometres();
+    }
+    pieces += Area::halfSquareNanometres(twice);
+  }
+  const auto& ofWall = planned.walls.front()->layout.pieces;
+  CHECK(pieces == ofWall[0].area + ofWall[1].area);
+  CHECK(in(316, 32) * in(38, 16) == pieces + in(0, 16) * in(38, 16));
+  CHECK(blank.saved == in(12, 32));
+}
