@@ -1,9 +1,6 @@
 #include "core/output/sharing_table.h"
 
-#include "core/cutting/blank_cuts.h"
-#include "core/cutting/bought_length.h"
-#include "core/cutting/share_blanks.h"
-#include "core/job/by_id.h"
+#include "core/cutting/shared_blanks.h"
 #include "core/output/columns.h"
 #include "core/output/figures.h"
 
@@ -12,42 +9,29 @@ namespace {
 
 std::string yes(bool is) { return is ? "yes" : "no"; }
 
-class Rows {
- public:
-  Rows(const Job& job, const Plan& plan, UnitSystem units) : job_(job), layouts_(plan.layouts()), units_(units) {}
-
-  std::vector<std::vector<std::string>> all() {
-    for (const Blank& blank : shareBlanks(job_, layouts_)) {
-      if (blank.parts.size() > 1) add(blank);
-    }
-    return std::move(rows_);
-  }
-
- private:
-  void add(const Blank& blank) {
-    ++number_;
-    const Length bought = boughtLength(byId(job_.profiles, blank.sheet.profile)->lengths, blank.length);
-    const BlankCuts cuts = blankCuts(job_, layouts_, blank, bought);
-    for (std::size_t i = 0; i < cuts.parts.size(); ++i) {
-      const BlankPart& part = cuts.parts[i].part;
-      const WallLayout& layout = *layouts_[static_cast<std::size_t>(part.piece.wall)];
-      rows_.push_back({std::to_string(number_), wayWord(blank.way), blank.sheet.profile, small(blank.sheet.thickness),
-                       blank.sheet.translucent ? "translucent" : blank.sheet.colour, exactText(bought, units_),
-                       small(bought), std::to_string(i + 1),
-                       layout.pieces[static_cast<std::size_t>(part.piece.piece)].mark, layout.letter, yes(part.turned),
-                       yes(part.upsideDown), small(part.left - cuts.left), small(part.right - cuts.left),
-                       small(part.from), small(part.to), i == 0 ? small(blank.saved) : ""});
-    }
-  }
-
-  std::string small(Length length) const { return smallLength(length, units_); }
-
-  const Job& job_;
-  std::vector<const WallLayout*> layouts_;
-  UnitSystem units_;
-  int number_ = 0;
-  std::vector<std::vector<std::string>> rows_;
-};
+std::vector<std::string> partRow(const Plan& plan, const NumberedBlank& numbered, std::size_t i, UnitSystem units) {
+  const auto small = [units](Length length) { return smallLength(length, units); };
+  const Blank& blank = numbered.blank;
+  const BlankCuts& cuts = numbered.cuts;
+  const BlankPart& part = cuts.parts[i].part;
+  return {std::to_string(numbered.number),
+          wayWord(blank.way),
+          blank.sheet.profile,
+          small(blank.sheet.thickness),
+          blank.sheet.translucent ? "translucent" : blank.sheet.colour,
+          exactText(cuts.length, units),
+          small(cuts.length),
+          std::to_string(i + 1),
+          numbered.marks[i],
+          plan.walls[static_cast<std::size_t>(part.piece.wall)]->layout.letter,
+          yes(part.turned),
+          yes(part.upsideDown),
+          small(part.left - cuts.left),
+          small(part.right - cuts.left),
+          small(part.from),
+          small(part.to),
+          i == 0 ? small(blank.saved) : ""};
+}
 
 }  // namespace
 
@@ -72,7 +56,9 @@ Table sharingTable(const Job& job, const Plan& plan, UnitSystem units) {
   table.columns =
       columnsIn(units, {"blank", "way", "profile", "thickness_in", "colour", "length", "length_in", "part", "mark",
                         "wall", "turned", "upside_down", "left_in", "right_in", "from_in", "to_in", "saved_in"});
-  table.rows = Rows(job, plan, units).all();
+  for (const NumberedBlank& blank : sharedBlanks(job, plan.layouts())) {
+    for (std::size_t i = 0; i < blank.marks.size(); ++i) table.rows.push_back(partRow(plan, blank, i, units));
+  }
   return table;
 }
 
