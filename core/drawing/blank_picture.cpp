@@ -13,8 +13,8 @@ namespace {
 
 using Along = BlankCut::Along;
 
-constexpr double sheetHeight = 27;  // across the blank
-constexpr double leftRoom = 25;     // for what stands before the lower end
+constexpr double sheetHeight = 23;  // across the blank
+constexpr double leftRoom = 28;     // for what stands before the lower end
 constexpr double endRoom = 8;       // for "upper end"
 constexpr double sideRoom = 24;     // for distances from the lip edge
 constexpr double tick = 4.5;        // from the blank's edge to its figures
@@ -98,17 +98,17 @@ class Picture {
     };
     upright(box_.left - 1 - lineOf(siteText) / 2, "sharing.lower-end");
     upright(box_.right + room_ - endRoom + 1.5 + lineOf(siteText) / 2, "sharing.upper-end");
-    const auto edge = [&](double y, const char* id) {
-      sketch.text({{box_.left - leftRoom, y},
-                   siteText,
-                   TextAnchor::Start,
-                   0,
-                   true,
-                   shortened(say(id), siteText, true, leftRoom - 8),
-                   -1});
+    const auto edge = [&](const char* id, bool upper) {
+      const auto lines = wrapped(say(id), siteText, true, leftRoom - 8);
+      const double first =
+          upper ? box_.top : box_.bottom - siteLine * static_cast<double>(lines.size() - 1) - ascentOf(siteText);
+      for (std::size_t i = 0; i < lines.size(); ++i) {
+        const double y = first + ascentOf(siteText) + siteLine * static_cast<double>(i);
+        sketch.text({{box_.left - leftRoom, y}, siteText, TextAnchor::Start, 0, true, lines[i], -1});
+      }
     };
-    edge(box_.top + ascentOf(siteText), "sharing.lip");
-    edge(box_.bottom, "sharing.leg");
+    edge("sharing.lip", true);
+    edge("sharing.leg", false);
   }
 
   // Where a part is itself over its whole width: between its lower end and the lowest of its top.
@@ -244,9 +244,11 @@ std::vector<std::string> cutLines(const NumberedBlank& blank, const BlankWords& 
                             {"to", text(cut.to.y)},
                             {"left", text(cut.from.x - lip)},
                             {"right", text(cut.to.x - lip)}};
-    const char* id = cut.along == Along::Slope        ? "sharing.cut.slope"
-                     : cut.along == Along::Lengthwise ? "sharing.cut.lengthwise"
-                                                      : "sharing.cut.across";
+    const bool whole = cut.from.x == blank.cuts.left && cut.to.x == blank.cuts.right;
+    const char* id = cut.along == Along::Lengthwise ? "sharing.cut.lengthwise"
+                     : cut.along == Along::Across   ? "sharing.cut.across"
+                     : whole                        ? "sharing.cut.slope"
+                                                    : "sharing.cut.slope-from";
     lines.push_back(words.words->say(id, values, words.style));
   }
   return lines;

@@ -10,6 +10,7 @@
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
 #include "ui/panels/particulars_panel.h"
+#include "ui/panels/sharing_panel.h"
 #include "ui/panels/start_panel.h"
 #include "ui/panels/stated_panel.h"
 #include "ui/panels/survey_panel.h"
@@ -51,12 +52,21 @@ void makeTables(WindowPanels& panels, Session& session, QWidget* parent) {
     panels.tables->addTab(each, {});
 }
 
+// In the order of their use.
+void fillOrder(WindowPanels& panels, Session& session) {
+  panels.sharing = new SharingPanel(session, panels.order);
+  panels.order->add(panels.sharing, Texts::tr("Sharing of blanks"),
+                    [sharing = panels.sharing] { sharing->refill(); });
+  QObject::connect(panels.sharing, &SharingPanel::pointedAt, panels.order, &OrderTabs::pointedAt);
+}
+
 }  // namespace
 
 WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::function<void(const Part&)>& pointedAt) {
   WindowPanels panels;
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
+  fillOrder(panels, session);
   panels.particulars = new ParticularsPanel(session, docks.particulars);
   panels.findings = new FindingPanel(session, docks.findings);
   docks.tables->setWidget(panels.tables);
@@ -79,6 +89,7 @@ std::vector<StatedPanel*> WindowPanels::stated() const { return {openings, penet
 void WindowPanels::finishTyping() const {
   if (!areMade()) return;
   survey->finishTyping();
+  sharing->finishTyping();
   particulars->finishTyping();
   for (StatedPanel* each : stated()) each->finishTyping();
 }
