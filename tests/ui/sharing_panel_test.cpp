@@ -45,6 +45,7 @@ class SharingPanelTest : public QObject {
     QCOMPARE(table()->rowCount(), int(blanks.size()));
     QCOMPARE(table()->item(0, 1)->text().section(' ', 0, 0), QString::fromStdString(blanks[0].marks[0]));
     session().undo();
+    session().settle();
     QVERIFY(session().job().settings.sharing.reach == Sharing::Reach::Off);
     QTRY_COMPARE(table()->rowCount(), 0);
   }
@@ -63,6 +64,7 @@ class SharingPanelTest : public QObject {
     auto* drops = window_->find<QCheckBox>("field:settings.sharing.drops");
     QVERIFY(drops);
     drops->click();
+    session().settle();
     QVERIFY(!session().job().settings.sharing.drops);
     for (int row = 0; row < table()->rowCount(); ++row)
       QVERIFY(table()->item(row, 2)->text() != QStringLiteral("short beyond long"));
@@ -70,12 +72,14 @@ class SharingPanelTest : public QObject {
 
   void wallByWallItAsksWhichWalls() {
     choose("per wall");
-    QTRY_COMPARE(table()->rowCount(), 0);
+    QCOMPARE(table()->rowCount(), 0);
     auto* box = window_->find<QCheckBox>("sharesWallA");
     QVERIFY(box && box->isVisible());
     box->click();
+    session().settle();
     QVERIFY(session().job().walls.front().shares);
     session().undo();
+    session().settle();
     QVERIFY(!session().job().walls.front().shares);
     QTRY_VERIFY(!box->isChecked());
   }
@@ -93,6 +97,7 @@ class SharingPanelTest : public QObject {
     QVERIFY(at >= 0);
     reach->setCurrentIndex(at);
     emit reach->activated(at);
+    session().settle();
   }
   void switchOn() {
     choose("on");
