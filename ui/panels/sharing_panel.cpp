@@ -79,18 +79,23 @@ SharingPanel::SharingPanel(Session& session, QWidget* parent)
   parts->addWidget(makeSettings());
   parts->addWidget(table_);
   parts->addWidget(scroll);
-  parts->setStretchFactor(0, 2);
-  parts->setStretchFactor(1, 3);
-  parts->setStretchFactor(2, 5);
+  const int letter = fontMetrics().averageCharWidth();
+  parts->setSizes({26 * letter, 72 * letter, 86 * letter});
+  parts->setStretchFactor(2, 1);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
   summary_->setObjectName(QStringLiteral("sharingSummary"));
-  summary_->setTextFormat(Qt::PlainText);
-  summary_->setWordWrap(true);
+  savings_->setObjectName(QStringLiteral("sharingSavings"));
   const int margin = fontMetrics().height() / 4;
-  summary_->setContentsMargins(2 * margin, margin, 2 * margin, margin);
-  layout->addWidget(summary_);
+  for (QLabel* words : {summary_, savings_}) {
+    words->setTextFormat(Qt::PlainText);
+    words->setWordWrap(true);
+    words->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    words->setContentsMargins(2 * margin, margin, 2 * margin, 0);
+    layout->addWidget(words);
+  }
+  layout->addSpacing(margin);
   layout->addWidget(parts, 1);
   setFocusProxy(table_);
   fit();
@@ -105,11 +110,6 @@ QWidget* SharingPanel::makeSettings() {
   walls_->setLayout(new QHBoxLayout);
   walls_->layout()->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(walls_);
-  savings_->setObjectName(QStringLiteral("sharingSavings"));
-  savings_->setTextFormat(Qt::PlainText);
-  savings_->setWordWrap(true);
-  savings_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  layout->addWidget(savings_);
   layout->addStretch(1);
   return new FormScroll(settings, this);
 }
@@ -157,23 +157,22 @@ void SharingPanel::finishTyping() { form_->finishTyping(); }
 
 QString SharingPanel::savingText(const WaySaving& saving) const {
   const UnitSystem units = session_.job().units;
-  const bool metric = units == UnitSystem::Millimetres;
-  return tr("%1 (%2)").arg(text(exactText(saving.saved, units)),
-                           text(areaText(saving.steel, units)) + (metric ? tr(" m²") : tr(" sq ft")));
+  const QString saved = text(exactText(saving.saved, units)), steel = text(areaText(saving.steel, units));
+  return units == UnitSystem::Millimetres ? tr("%1 (%2 m²)").arg(saved, steel) : tr("%1 (%2 sq ft)").arg(saved, steel);
 }
 
 void SharingPanel::fillSavings() {
-  QStringList lines{tr("Each kind alone would save:")};
+  QStringList kinds;
   for (const WaySaving& saving : savingsByWay(session_.job(), session_.plan().layouts())) {
-    const QString what =
-        saving.blanks == 0 ? tr("nothing here") : tr("%1, %n blank(s)", nullptr, saving.blanks).arg(savingText(saving));
-    lines << tr("%1: %2").arg(waysText(saving.way), what);
+    kinds << (saving.blanks == 0
+                  ? tr("%1: nothing").arg(waysText(saving.way))
+                  : tr("%1: %2, blanks: %3").arg(waysText(saving.way), savingText(saving)).arg(saving.blanks));
   }
-  savings_->setText(lines.join(QLatin1Char('\n')));
+  savings_->setText(tr("Each kind alone would save: %1.").arg(kinds.join(QStringLiteral("; "))));
 
   WaySaving all;
-  for (const Blank& blank : shareBlanks(session_.job(), session_.plan().layouts())) {
-    for (const WaySaving& saving : savingsOf(session_.job(), {blank})) {
+  for (const NumberedBlank& blank : blanks_) {
+    for (const WaySaving& saving : savingsOf(session_.job(), {blank.blank})) {
       all.blanks += saving.blanks;
       all.saved += saving.saved;
       all.steel += saving.steel;
@@ -184,7 +183,7 @@ void SharingPanel::fillSavings() {
       off ? tr("Sharing is off: each piece has its own blank.")
       : all.blanks == 0
           ? tr("No two pieces can share a blank so that less is bought.")
-          : tr("%n blank(s) give two pieces or more; less is bought by %1.", nullptr, all.blanks).arg(savingText(all)));
+          : tr("Blanks that give two pieces or more: %1. Less is bought by %2.").arg(all.blanks).arg(savingText(all)));
 }
 
 // A box for each wall, where sharing goes wall by wall.
