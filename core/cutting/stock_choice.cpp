@@ -2,9 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace ribwright {
 namespace {
+
+// Steps after which one of several equally cheap choices is as good as another.
+constexpr std::int64_t mostTieSteps = 100'000;
 
 std::int64_t timesUp(std::int64_t whole, std::int64_t part) { return (whole + part - 1) / part; }
 
@@ -13,6 +17,7 @@ std::int64_t timesUp(std::int64_t whole, std::int64_t part) { return (whole + pa
 StockChoice::StockChoice(const CutProblem& problem) : problem_(problem) {
   for (std::size_t k = 0; k < problem.stocks.size(); ++k)
     if (problem.stocks[k].cost > 0) order_.push_back(k);
+  for (const std::size_t k : order_) commonCost_ = std::gcd(commonCost_, problem.stocks[k].cost);
   std::stable_sort(order_.begin(), order_.end(), [&](std::size_t a, std::size_t b) {
     return problem.stocks[a].capacity > problem.stocks[b].capacity;
   });
@@ -41,9 +46,9 @@ void StockChoice::add(const Prices& prices) {
 
 // Whether what is still needed cannot be had for less than the best so far.
 bool StockChoice::tooDear(std::size_t at, std::int64_t cost) {
-  if (cost > bestCost_ || (steps_ > mostSteps_ && cost == bestCost_)) return true;
+  if (cost > bestCost_ || (steps_ > mostTieSteps && cost == bestCost_)) return true;
   steps_ += static_cast<std::int64_t>(rows_.size());
-  const std::int64_t most = bestCost_ - (steps_ > mostSteps_ ? 1 : 0);
+  const std::int64_t most = bestCost_ - (steps_ > mostTieSteps ? 1 : 0);
   for (std::size_t l = 0; l < rows_.size(); ++l) {
     if (needs_[l] <= 0) continue;
     if (at == order_.size()) return true;
@@ -72,8 +77,7 @@ bool StockChoice::isForbidden() const {
 double StockChoice::room() const {
   double room = INFINITY;
   for (std::size_t l = 0; l < rows_.size(); ++l)
-    if (rows_[l].need > 0)
-      room = std::min(room, static_cast<double>(-needs_[l]) / static_cast<double>(rows_[l].need));
+    if (rows_[l].need > 0) room = std::min(room, static_cast<double>(-needs_[l]) / static_cast<double>(rows_[l].need));
   return room;
 }
 
@@ -104,18 +108,70 @@ void StockChoice::chooseLast(std::size_t stock, std::int64_t cost) {
   take(stock, -taken_[stock]);
 }
 
+// How many of a stock may be taken so that the rest can still be had for the money, if it were to be had in fractions.
+StockChoice::Range StockChoice::rangeOf(std::size_t at, std::int64_t cost) const {
+  const std::size_t stock = order_[at];
+  const CutStock& of = problem_.stocks[stock];
+  const Int128 money = bestCost_ - cost;
+  Range range{0, std::min(of.supply, static_cast<std::int64_t>(money / of.cost))};
+  for (std::size_t l = 0; l < rows_.size(); ++l) {
+    if (needs_[l] <= 0) continue;
+    const std::size_t rest = rows_[l].bestFrom[at + 1];
+    const Int128 restCost = problem_.stocks[rest].cost, restMost = rows_[l].most[rest];
+    // need * restCost <= most * n * restCost + (money - cost * n) * restMost
+    const Int128 perPiece = rows_[l].most[stock] * restCost - of.cost * restMost;
+    const Int128 lacking = needs_[l] * restCost - money * restMost;
+    if (perPiece > 0 && lacking > 0)
+      range.fewest = static_cast<std::int64_t>(
+          std::max<Int128>(range.fewest, std::min<Int128>((lacking + perPiece - 1) / perPiece, of.supply + 1)));
+    if (perPiece < 0 && lacking <= 0)
+      range.most = static_cast<std::int64_t>(std::min<Int128>(range.most, lacking / perPiece));
+    if (perPiece <= 0 && lacking > 0) range.most = -1;
+  }
+  return range;
+}
+
 void StockChoice::choose(std::size_t at, std::int64_t cost) {
   if (tooDear(at, cost)) return;
   const std::size_t stock = order_[at];
   if (at + 1 == order_.size()) return chooseLast(stock, cost);
-  const CutStock& of = problem_.stocks[stock];
-  while (taken_[stock] <= of.supply) {
-    choose(at + 1, cost + taken_[stock] * of.cost);
+  const Range range = rangeOf(at, cost);
+  if (range.fewest > range.most) return;
+  take(stock, range.fewest);
+  while (taken_[stock] <= range.most) {
+    choose(at + 1, cost + taken_[stock] * problem_.stocks[stock].cost);
     if (holdsEnough() && !isForbidden()) break;
     take(stock, 1);
-    if (cost + taken_[stock] * of.cost > bestCost_) break;
   }
   take(stock, -taken_[stock]);
+}
+
+// Makes the best choice that costs no more.
+void StockChoice::searchUpTo(std::int64_t cost) {
+  best_.clear();
+  bestCost_ = cost;
+  steps_ = 0;
+  needs_.clear();
+  for (const Row& row : rows_) needs_.push_back(row.need);
+  taken_.assign(problem_.stocks.size(), 0);
+  for (std::size_t k = 0; k < problem_.stocks.size(); ++k)
+    if (problem_.stocks[k].cost == 0) taken_[k] = problem_.stocks[k].supply;
+  if (order_.empty())
+    offer(0);
+  else
+    choose(0, 0);
+}
+
+std::optional<Counts> StockChoice::cheapest(std::int64_t below, CuttingWork& work) {
+  // What is left costs little more than what was cheapest before, so that is where it is looked for first.
+  for (std::int64_t step = 0; leastCost_ < below; step = 2 * step + commonCost_) {
+    const std::int64_t upTo = std::min(below - 1 - leastCost_, step);
+    searchUpTo(leastCost_ + upTo);
+    work.spend(4 * steps_);
+    if (!best_.empty()) return best_;
+    if (upTo == below - 1 - leastCost_ || work.ended()) break;
+  }
+  return std::nullopt;
 }
 
 std::optional<Counts> StockChoice::cheapestOfAll(std::int64_t below, CuttingWork& work) {
@@ -123,26 +179,8 @@ std::optional<Counts> StockChoice::cheapestOfAll(std::int64_t below, CuttingWork
   std::swap(aside, aside_);
   auto found = cheapest(below, work);
   std::swap(aside, aside_);
+  if (found) leastCost_ = costOf(*found);
   return found;
-}
-
-std::optional<Counts> StockChoice::cheapest(std::int64_t below, CuttingWork& work) {
-  taken_.assign(problem_.stocks.size(), 0);
-  for (std::size_t k = 0; k < problem_.stocks.size(); ++k)
-    if (problem_.stocks[k].cost == 0) taken_[k] = problem_.stocks[k].supply;
-  mostSteps_ = 100'000;
-  needs_.clear();
-  for (const Row& row : rows_) needs_.push_back(row.need);
-  best_.clear();
-  bestCost_ = below - 1;
-  steps_ = 0;
-  if (!order_.empty())
-    choose(0, 0);
-  else
-    offer(0);
-  work.spend(4 * steps_);
-  if (best_.empty()) return std::nullopt;
-  return best_;
 }
 
 }  // namespace ribwright

@@ -33,7 +33,12 @@ class StockChoice {
     // From this place of order_ on: the most points for the money.
     std::vector<std::size_t> bestFrom;
   };
+  struct Range {
+    std::int64_t fewest, most;
+  };
+  void searchUpTo(std::int64_t cost);
   void choose(std::size_t at, std::int64_t cost);
+  Range rangeOf(std::size_t at, std::int64_t cost) const;
   void chooseLast(std::size_t stock, std::int64_t cost);
   bool tooDear(std::size_t at, std::int64_t cost);
   bool holdsEnough() const;
@@ -51,7 +56,9 @@ class StockChoice {
   Counts taken_, best_;
   std::vector<std::int64_t> needs_;
   double bestRoom_ = 0;
-  std::int64_t bestCost_ = 0, steps_ = 0, mostSteps_ = 0;
+  std::int64_t commonCost_ = 0;
+  std::int64_t leastCost_ = 0;  // no choice that is left, set aside or not, costs less
+  std::int64_t bestCost_ = 0, steps_ = 0;
 };
 
 }  // namespace ribwright

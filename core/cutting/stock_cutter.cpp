@@ -103,15 +103,15 @@ class Cutter {
     return rate > 0 ? need / rate : 0;
   }
 
-  // Looks at each choice that may serve for less than the best plan, the cheapest first, with more and more patience. False: all
-  // there is to try was tried.
+  // Looks at each choice that may serve for less than the best plan, the cheapest first, with more and more patience.
+  // False: all there is to try was tried.
   bool lookAtChoices(int patience) {
     bool wantsMore = false;
     choice_.takeBack();
     for (auto next = cheapest_; next && !work_.ended(); next = choice_.cheapest(total(), work_)) {
       work_.allot(stepsAt(patience));
       const Served served = lookAt(*next, patience);
-      wantsMore = wantsMore || (served == Served::Unknown && (patience < lastRounding || work_.stopped()));
+      wantsMore = wantsMore || (served == Served::Unknown && patience < 12);
       work_.allotAll();
       if (served == Served::Yes) take(search_.cuts());
       if (served == Served::No) refute(*next);
@@ -127,7 +127,7 @@ class Cutter {
 
   Served lookAt(const Counts& stocks, int patience) {
     const CutState state{problem_.demand, stocks};
-    return patience <= lastRounding ? search_.round(state, patience) : search_.tryAll(state);
+    return patience <= lastRounding || patience % 2 == 0 ? search_.round(state, patience) : search_.tryAll(state);
   }
 
   void refute(const Counts& stocks) {
