@@ -45,7 +45,7 @@ class CuttingWork {
 
   static constexpr std::int64_t tellingStep = 20'000'000;
 
-  const CuttingOptions& options_;
+  const CuttingOptions options_;
   std::int64_t allotted_, spent_ = 0, nextTold_ = tellingStep, total_ = 0, bound_ = 0;
   bool stopped_ = false;
 };

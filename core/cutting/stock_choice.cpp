@@ -132,7 +132,7 @@ StockChoice::Range StockChoice::rangeOf(std::size_t at, std::int64_t cost) const
 }
 
 void StockChoice::choose(std::size_t at, std::int64_t cost) {
-  if (tooDear(at, cost)) return;
+  if (tooDear(at, cost) || (anyWillDo_ && !best_.empty())) return;
   const std::size_t stock = order_[at];
   if (at + 1 == order_.size()) return chooseLast(stock, cost);
   const Range range = rangeOf(at, cost);
@@ -172,6 +172,16 @@ std::optional<Counts> StockChoice::cheapest(std::int64_t below, CuttingWork& wor
     if (upTo == below - 1 - leastCost_ || work.ended()) break;
   }
   return std::nullopt;
+}
+
+std::optional<Counts> StockChoice::anyBelow(std::int64_t below, CuttingWork& work) {
+  if (below <= 0) return std::nullopt;
+  anyWillDo_ = true;
+  searchUpTo(below - 1);
+  anyWillDo_ = false;
+  work.spend(4 * steps_);
+  if (best_.empty()) return std::nullopt;
+  return best_;
 }
 
 std::optional<Counts> StockChoice::cheapestOfAll(std::int64_t below, CuttingWork& work) {

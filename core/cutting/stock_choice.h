@@ -21,6 +21,8 @@ class StockChoice {
   std::optional<Counts> cheapest(std::int64_t below, CuttingWork& work);
   // As cheapest, those set aside included.
   std::optional<Counts> cheapestOfAll(std::int64_t below, CuttingWork& work);
+  // Some choice that is left and costs less, whichever.
+  std::optional<Counts> anyBelow(std::int64_t below, CuttingWork& work);
   // Leaves out such choices for now, which were looked at without an answer, or none any more.
   void setAside(const Counts& stocks) { aside_.push_back(stocks); }
   void takeBack() { aside_.clear(); }
@@ -55,6 +57,7 @@ class StockChoice {
   // Of the choice that is being made.
   Counts taken_, best_;
   std::vector<std::int64_t> needs_;
+  bool anyWillDo_ = false;
   double bestRoom_ = 0;
   std::int64_t commonCost_ = 0;
   std::int64_t leastCost_ = 0;  // no choice that is left, set aside or not, costs less
