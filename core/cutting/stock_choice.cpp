@@ -189,7 +189,7 @@ bool StockChoice::openNext(std::int64_t below, CuttingWork& work) {
   for (std::int64_t step = 1; found_.empty() && frontier_ + 1 < below && !work.ended(); step = 2 * step + commonCost_) {
     const std::int64_t upTo = frontier_ + std::min(below - 1 - frontier_, step);
     searchUpTo(upTo);
-    work.spend(4 * steps_);
+    work.spend(20 * steps_);
     if (found_.empty()) frontier_ = upTo;
   }
   for (Counts& stocks : found_) {
@@ -228,7 +228,7 @@ std::optional<Counts> StockChoice::anyBelow(std::int64_t below, CuttingWork& wor
   anyWillDo_ = true;
   searchUpTo(below - 1);
   anyWillDo_ = false;
-  work.spend(4 * steps_);
+  work.spend(20 * steps_);
   if (found_.empty()) return std::nullopt;
   return found_.back();
 }

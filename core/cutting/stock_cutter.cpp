@@ -21,7 +21,7 @@ class Cutter {
   }
 
   void run() {
-    if (auto first = firstFitPlan(problem_, problem_.demand, supply_)) take(std::move(*first));
+    if (auto first = firstFitPlan(problem_, problem_.demand, supply_, work_)) take(std::move(*first));
     lookAtLengths();
     if (settled()) return;
     solveFractions();
@@ -175,7 +175,7 @@ std::optional<PriceList> listOf(const ReducedList& given, const Prices& prices, 
 }
 
 // Work for the proof's sake, beside what the plan took: it is to be shown, however little was left.
-constexpr std::int64_t stepsForProof = 30'000'000;
+constexpr std::int64_t stepsForProof = 20'000'000;
 
 void putProof(CuttingPlan& plan, const ReducedList& given, const Cutter& cutter) {
   CuttingOptions options;
