@@ -1,9 +1,9 @@
 #!/usr/bin/python3
 """Breaks one rule of the trade at a time and shows that the tests see it.
 
-    tests/fuzz/mutants.py [sheets|screws|batches|survey|edits|NAME ...]
+    tests/fuzz/mutants.py [sheets|screws|batches|survey|edits|sharing|NAME ...]
 
-Each mutant is one change of the source of layout, fastening or editing, made in a copy of the tree; the tests of its floor and those
+Each mutant is one change of the source of layout, fastening, cutting or editing, made in a copy of the tree; the tests of its floor and those
 above it and the properties over random buildings are built and run against it. A mutant that no test fails on is an error
 (exit 1).
 """
@@ -167,10 +167,37 @@ EDITS = [
     ("items are kept anew in every state", "core/editing/kept_list.h", "return same == like.end() ? std::make_shared<const Item>(item) : *same;", "(void)same;\n  return std::make_shared<const Item>(item);"),
     ("an opening that stays is kept again", "core/editing/kept_list.h", "if (like && isKept(items, like)) return like;", ""),
 ]
-PROGRAMS = {"edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
+SHARING = [
+    ("a rake pair without its kerf", "core/cutting/rake_fit.cpp", "most + *apart", "most"),
+    ("the kerf of a slope measured upright", "core/cutting/rake_fit.cpp", "(steepest.run * steepest.run + steepest.rise * steepest.rise)", "(steepest.run * steepest.run)"),
+    ("heights on a rake rounded down", "core/cutting/rake_fit.cpp", "(above + run - 1) / run", "above / run"),
+    ("hung sheets share", "core/cutting/share_piece.cpp", "reaches(wall) && !module.hung", "reaches(wall)"),
+    ("every wall shares", "core/cutting/share_piece.cpp", "reach == Sharing::Reach::PerWall && wall.shares", "reach == Sharing::Reach::PerWall"),
+    ("what does not lap turned is turned", "core/cutting/pair_ways.cpp", "if (turning && !mayTurn()) return;", ""),
+    ("a finish with a direction is turned", "core/cutting/share_piece.cpp", " && !wall.bands[static_cast<std::size_t>(run.band)].directionalFinish", ""),
+    ("the ridge pairs", "core/cutting/top_edge.cpp", "return up != down;", "return up || down;"),
+    ("cut lower ends pair", "core/cutting/share_piece.cpp", "piece.rake && piece.lowerEndFactory && wall", "piece.rake && wall"),
+    ("rakes cut in place pair", "core/cutting/share_piece.cpp", " && wall.rakeCut == RakeCut::BeforeHanging)", ")"),
+    ("slopes of either way pair", "core/cutting/pair_ways.cpp", " || first_.rises != second_.rises) return;", ") return;"),
+    ("rips without a kerf between", "core/cutting/pair_ways.cpp", "first_.right + settings_.kerf <= second.left", "first_.right <= second.left"),
+    ("a turned part keeps its end", "core/cutting/share_blanks.cpp", "part.upsideDown = !part.upsideDown;", ""),
+    ("turned about the module line", "core/cutting/share_piece.cpp", "piece.profile->cover + piece.profile->under - piece.profile->over", "piece.profile->cover"),
+    ("longer than it is made", "core/cutting/pair_ways.cpp", " || bought > longestBought(lengths_)", ""),
+    ("other classes share", "core/cutting/share_blanks.cpp", "classes[piece.sheet].push_back", "classes[SheetClass{piece.sheet.profile, {}, {}}].push_back"),
+    ("the allowance forgotten", "core/cutting/share_piece.cpp", "share.needed += job_.settings.rakeAllowance;", ""),
+    ("a drop without its kerf", "core/cutting/share_blanks.cpp", "from = blank.length + kerf;", "from = blank.length;"),
+    ("gangs without kerfs", "core/cutting/gangs.cpp", "list.kerf = kerf.nanometres();", "(void)kerf;"),
+    ("what hangs from the upper end stays behind", "core/cutting/blank_cuts.cpp", "part.to == blank.length", "part.to == bought"),
+    ("the fewest blanks forgotten", "core/cutting/lowest_pairs.cpp", "(saving.saved / common * ranks + 1) * scale", "(saving.saved / common * ranks) * scale"),
+    ("the highest marks", "core/cutting/lowest_pairs.cpp", "std::sort(partners.begin(), partners.end());", "std::sort(partners.rbegin(), partners.rend());"),
+    ("ranks of the highest marks", "core/cutting/lowest_pairs.cpp", "count() - saving.b : 0", "saving.b : 0"),
+    ("no odd rounds", "core/cutting/equal_pairs.cpp", "    shrink(from, to);\n", "    return;\n"),
+    ("odd sets overlooked", "core/cutting/lowest_pairs.cpp", "while (!things_.empty() && !found_.oddSets.empty())", "while (things_.empty() && !found_.oddSets.empty())"),
+]
+PROGRAMS = {"sharing": ["test_cutting", "test_fuzz"], "edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
 # Of the random tests those that look at what the mutants of a kind change.
 RANDOM = {"test_fuzz", "test_outside"}
-LOOKS_AT = {"edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
+LOOKS_AT = {"sharing": "Blanks of random*", "edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
 
 
 def run(words, **more):
@@ -191,7 +218,7 @@ def failing(build, kind):
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
     asked = set(sys.argv[1:]) or set(PROGRAMS)
-    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS)) for m in mutants if asked & {kind, m[0]}]
+    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS), ("sharing", SHARING)) for m in mutants if asked & {kind, m[0]}]
     programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:

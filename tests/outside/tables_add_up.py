@@ -19,6 +19,8 @@ from packets import SAMPLES, check, finish, inches, read_job, run  # noqa: E402
 
 COLUMNS = {
     "sheet-order.csv": "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks",
+    "sharing.csv": "blank,way,profile,thickness_in,colour,length,length_in,part,mark,wall,turned,upside_down,left_in,right_in,"
+    "from_in,to_in,saved_in",
     "pieces.csv": "wall,mark,module,hang_order,left_in,right_in,bottom_in,low_edge_in,high_edge_in,blank_length_in,kind,batch,"
     "left_edge_in,right_edge_in,peak_u_in,order_code",
     "holes.csv": "mark,support,x_in,s_in,wall,u_in,z_in,through_lap,screw,edge_x_in,chalk_in,count,basis,status,drilled,zone",
