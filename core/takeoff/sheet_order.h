@@ -1,10 +1,11 @@
 // What to order: the pieces of all walls as blanks, the blanks as sheets of lengths that are sold, the sheets as lines.
 //
-// Lengths made: whole steps of the profile's increment, at least its shortest. Each blank is ordered at the least of
-// them that is long enough, or, where Settings::mostOrderLengths limits how many lengths a class has, at one of those
-// that length_choice.h finds. Lengths off the shelf (SheetLengths::stocked): blanks are cut from them end to end, a
-// kerf between two, by the stock cutter. A blank longer than any length sold is ordered as it is, for a person to see
-// to, and counts toward no limit.
+// Lengths made are whole steps of the profile's increment. Each blank is ordered at the least of them that is long
+// enough; where Settings::mostOrderLengths limits how many lengths a class has, at one of those that
+// length_tradeoff.h chooses, then none shorter than the profile's shortest. Without that limit a blank shorter than
+// the shortest is ordered as it is, and always one longer than the longest, which counts toward no limit: both have
+// their findings. Lengths off the shelf (SheetLengths::stocked): blanks are cut from them end to end, a kerf between
+// two, by the stock cutter, whatever the limit; one longer than all of them is ordered as it is.
 #pragma once
 
 #include <string>
