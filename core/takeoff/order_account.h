@@ -23,12 +23,12 @@ struct SteelAccount {
   SteelAccount& operator+=(const SteelAccount& other);
 };
 
-// What openings take out of a piece: in each column of it, all between its cells; below its lowest cell, where an
-// opening's or penetration's edge ends the metal there, down to that opening's lower edge or the piece's lowest end,
-// whichever is higher; above its highest cell likewise upward.
+// What openings take out of a piece: in each column of it all between its cells; below its lowest cell, where an
+// opening's or penetration's edge ends the metal there, down to the highest of that opening's lower edge, the wall's
+// bottom and the piece's lowest end; above its highest cell likewise upward.
 Area cutOutsOf(const WallLayout& layout, const Piece& piece);
 
-// What the piece of an account's item is: several pieces out of one sheet have no kind in common.
+// What comes out of a sheet: several pieces have no kind in common.
 enum class AccountKind { Full, Rip, Rake, Notched, Above, Below, Mixed, Shared, Spare };
 
 // A sheet counts whole with the wall of its piece that is hung first; spares count with no wall (key "").
