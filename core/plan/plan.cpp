@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/checks/findings_of.h"
+#include "core/checks/trim_checks.h"
 #include "core/layout/lay_out_wall.h"
 
 namespace ribwright {
@@ -63,6 +64,7 @@ std::shared_ptr<const WallPlan> found(const Plan& previous, const Job& reads) {
 
 std::vector<Finding> gathered(const Job& job, const Plan& plan) {
   std::vector<Finding> all = findingsOfJob(job);
+  checkTrims(job, plan.layouts(), all);
   for (const auto& wall : plan.walls) all.insert(all.end(), wall->findings.begin(), wall->findings.end());
   std::erase_if(all, [&](const Finding& finding) {
     return std::any_of(job.silenced.begin(), job.silenced.end(),
