@@ -208,6 +208,8 @@ SHED_WROTE = """Wrote into yard:
   holes.csv: every hole of every sheet: not for drilling
   cuts.csv: corners of every piece, to cut by
   module-marks.csv: where the leading edge of each sheet stands
+  trim-order.csv: trim to order: stock lengths
+  trim-cuts.csv: trim: what is cut from each stock length
   openings.csv: doors, windows and louvres as they are stated
   survey.csv: what was measured of girts and slab edge
   findings.csv: what stops, wants a look or is good to know
