@@ -1,0 +1,171 @@
+#include "core/cutting/stock_cutter.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/cutting/cut_problem.h"
+#include "core/cutting/first_plans.h"
+#include "core/cutting/plan_search.h"
+#include "core/cutting/stock_choice.h"
+
+namespace ribwright {
+namespace {
+
+class Cutter {
+ public:
+  Cutter(const CutProblem& problem, CuttingWork& work)
+      : problem_(problem), work_(work), choice_(problem), search_(problem, pool_, work) {
+    for (const CutStock& stock : problem.stocks) supply_.push_back(stock.supply);
+  }
+
+  void run() {
+    if (auto first = firstFitPlan(problem_, problem_.demand, supply_)) take(std::move(*first));
+    lookAtLengths();
+    if (settled()) return;
+    solveFractions();
+    while (!settled() && !work_.stopped())
+      if (!lookAtCheapest()) return;
+  }
+
+  bool hasPlan() const { return best_.has_value(); }
+  bool serves() const { return serves_; }
+  const StockCuts& best() const { return *best_; }
+  std::int64_t bound() const { return bound_; }
+  bool searched() const { return searched_; }
+  const std::vector<Prices>& proof() const { return proof_; }
+
+ private:
+  std::int64_t total() const { return best_ ? costOf(problem_, *best_) : INT64_MAX; }
+  bool settled() const { return !serves_ || (best_ && total() == bound_); }
+
+  void take(StockCuts cuts) {
+    for (const StockCut& cut : cuts) {
+      Counts counts = cut.counts;
+      fillUp(problem_, problem_.demand, cut.stock, counts);
+      pool_.add(cut.stock, counts);
+    }
+    if (best_ && costOf(problem_, cuts) >= total()) return;
+    best_ = std::move(cuts);
+    work_.found(total());
+  }
+
+  void add(const Prices& prices) {
+    choice_.add(prices);
+    search_.add(prices);
+    proof_.push_back(prices);
+    raiseBound();
+  }
+
+  void raiseBound() {
+    cheapest_ = choice_.cheapest(total(), work_);
+    if (!cheapest_ && !best_) serves_ = false;
+    bound_ = cheapest_ ? choice_.costOf(*cheapest_) : total();
+    work_.proved(bound_);
+  }
+
+  // Points for length alone: the shortest proof there is.
+  void lookAtLengths() {
+    if (auto byLength = priced(problem_, problem_.demand, Counts(supply_.size(), 1), problem_.sizes, work_))
+      add(byLength->prices);
+  }
+
+  void solveFractions() {
+    std::optional<Prices> best;
+    double bestBound = 0;
+    const LpAsked asked{problem_, problem_.demand, supply_, Aim::LeastCost, true};
+    solveOverPatterns(asked, pool_, work_, [&](const Prices& prices, double cost) {
+      const double bound = boundOf(prices);
+      if (bound > bestBound) {
+        bestBound = bound;
+        best = prices;
+      }
+      return best_ && bestBound > static_cast<double>(total()) - 1 + 1e-9 && cost > 0;
+    });
+    if (best) add(*best);
+  }
+
+  // About what stocks cost that hold enough; only to tell which list is the best.
+  double boundOf(const Prices& prices) const {
+    double need = static_cast<double>(worthOf(prices.points, problem_.demand)), rate = 0;
+    for (std::size_t k = 0; k < problem_.stocks.size(); ++k) {
+      const double most = static_cast<double>(prices.most[k]), cost = static_cast<double>(problem_.stocks[k].cost);
+      if (cost == 0) need -= most * static_cast<double>(problem_.stocks[k].supply);
+      if (cost > 0) rate = std::max(rate, most / cost);
+    }
+    return rate > 0 ? need / rate : 0;
+  }
+
+  // False: there is nothing more that can be done about it.
+  bool lookAtCheapest() {
+    const CutState state{problem_.demand, *cheapest_};
+    Served served = Served::Unknown;
+    for (int seconds = 0; seconds <= 2 && served == Served::Unknown && !work_.stopped(); ++seconds)
+      served = search_.round(state, seconds);
+    if (served == Served::Unknown && !work_.stopped()) served = search_.tryAll(state);
+    if (served == Served::Yes) take(search_.cuts());
+    if (served == Served::Yes) return true;
+    if (served == Served::Unknown) return false;
+    refute(*cheapest_);
+    return true;
+  }
+
+  void refute(const Counts& stocks) {
+    if (const auto& found = search_.refutation()) {
+      if (auto whole = priced(problem_, problem_.demand, Counts(stocks.size(), 1), found->points, work_))
+        return add(whole->prices);
+      return;
+    }
+    choice_.forbid(stocks);
+    searched_ = true;
+    raiseBound();
+  }
+
+  const CutProblem& problem_;
+  CuttingWork& work_;
+  Counts supply_;
+  PatternPool pool_;
+  StockChoice choice_;
+  PlanSearch search_;
+  std::optional<StockCuts> best_;
+  std::optional<Counts> cheapest_;
+  std::vector<Prices> proof_;
+  std::int64_t bound_ = 0;
+  bool serves_ = true, searched_ = false;
+};
+
+PriceList listOf(const CuttingList& list, const ReducedList& given, const Prices& prices, CuttingWork& work) {
+  PriceList listed;
+  for (const int size : given.sizeOf)
+    listed.points.push_back(size < 0 ? 0 : prices.points[static_cast<std::size_t>(size)]);
+  for (std::size_t k = 0; k < list.stocks.size(); ++k) {
+    const KnapsackAsked asked{given.problem.sizes, given.problem.demand, prices.points, given.allCapacities[k]};
+    const auto most = bestKnapsack(asked, work);
+    listed.mostPerStock.push_back(most ? most->points : 0);
+  }
+  return listed;
+}
+
+}  // namespace
+
+Outcome<CuttingPlan> cutStock(const CuttingList& list, const CuttingOptions& options) {
+  if (std::vector<Fault> faults = faultsOf(list); !faults.empty()) return faults;
+  const ReducedList given = reduced(list);
+  CuttingPlan plan;
+  if (given.problem.sizes.empty()) return plan;
+  CuttingWork work(options);
+  Cutter cutter(given.problem, work);
+  cutter.run();
+  if (!cutter.serves()) return Fault{"stocks", "hold too little for what is wanted; state more supply"};
+  if (!cutter.hasPlan())
+    return Fault{"stocks", "no plan was found with so little effort; state more supply, or allow more effort"};
+  plan.patterns = patternsOf(list, given, cutter.best());
+  for (const CutPattern& pattern : plan.patterns)
+    plan.total += costOf(list, static_cast<std::size_t>(pattern.stock)) * pattern.times;
+  plan.bound = std::min(plan.total, cutter.bound());
+  plan.provedBySearch = cutter.searched();
+  CuttingWork unlimited{CuttingOptions{}};
+  for (const Prices& prices : cutter.proof()) plan.proof.push_back(listOf(list, given, prices, unlimited));
+  return plan;
+}
+
+}  // namespace ribwright
