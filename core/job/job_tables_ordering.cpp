@@ -1,12 +1,11 @@
 // Tables of how steel is ordered, trimmed with and paid for.
 #include "core/job/job_tables.h"
+#include "core/job/stated_words.h"
 
 namespace ribwright {
 namespace {
 
 constexpr std::string_view reaches[] = {"off", "on", "per wall"};
-constexpr std::string_view priced[] = {"sheet", "trim", "cut", "charge"};
-constexpr std::string_view units[] = {"each", "foot", "metre", "square foot", "square metre", "pound", "kilogram"};
 constexpr std::string_view trimmed[] = {"head",          "jamb", "sill", "header cover", "jamb cover", "outside corner",
                                         "inside corner", "rake", "eave", "base",         "transition"};
 constexpr std::string_view openings[] = {"any opening",   "doors",   "all but doors", "walk doors", "overhead doors",
@@ -72,11 +71,11 @@ void describe(Fields<Prices>& prices) {
 }
 
 void describe(Fields<Price>& price) {
-  price.member("what", &Price::what, "what is paid for", ChoiceWords(priced));
+  price.member("what", &Price::what, "what is paid for", ChoiceWords(priceWhatWords));
   price.member("item", &Price::item, "id of the profile or trim; of a charge what it is for", lineText);
   price.member("colour", &Price::colour, "if only of this colour", lineText);
   price.member("thickness", &Price::thickness, "if only of this base steel", sheetThickness);
-  price.member("per", &Price::per, "what the price is for", ChoiceWords(units));
+  price.member("per", &Price::per, "what the price is for", ChoiceWords(pricePerWords));
   price.required("cents", &Price::cents, "whole hundredths of the currency", WholeRange{0, 2'000'000'000});
 }
 
