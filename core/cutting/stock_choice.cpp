@@ -1,6 +1,7 @@
 #include "core/cutting/stock_choice.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace ribwright {
 namespace {
@@ -39,14 +40,16 @@ void StockChoice::add(const Prices& prices) {
 }
 
 // Whether what is still needed cannot be had for less than the best so far.
-bool StockChoice::tooDear(std::size_t at, std::int64_t cost) const {
-  if (cost >= bestCost_) return true;
+bool StockChoice::tooDear(std::size_t at, std::int64_t cost) {
+  if (cost > bestCost_ || (steps_ > mostSteps_ && cost == bestCost_)) return true;
+  steps_ += static_cast<std::int64_t>(rows_.size());
+  const std::int64_t most = bestCost_ - (steps_ > mostSteps_ ? 1 : 0);
   for (std::size_t l = 0; l < rows_.size(); ++l) {
     if (needs_[l] <= 0) continue;
     if (at == order_.size()) return true;
     const std::size_t k = rows_[l].bestFrom[at];
-    // cost + need * cost of k / most of k > bestCost - 1
-    if (Int128(needs_[l]) * problem_.stocks[k].cost > Int128(bestCost_ - 1 - cost) * rows_[l].most[k]) return true;
+    // cost + need * cost of k / most of k > most
+    if (Int128(needs_[l]) * problem_.stocks[k].cost > Int128(most - cost) * rows_[l].most[k]) return true;
   }
   return false;
 }
@@ -56,17 +59,36 @@ bool StockChoice::holdsEnough() const {
 }
 
 bool StockChoice::isForbidden() const {
-  return std::any_of(forbidden_.begin(), forbidden_.end(), [&](const Counts& counts) {
+  const auto notMore = [&](const Counts& counts) {
     for (std::size_t k = 0; k < counts.size(); ++k)
       if (taken_[k] > counts[k]) return false;
     return true;
-  });
+  };
+  return std::any_of(forbidden_.begin(), forbidden_.end(), notMore) ||
+         std::find(aside_.begin(), aside_.end(), taken_) != aside_.end();
+}
+
+// Of the list that leaves the least, in parts of what is needed.
+double StockChoice::room() const {
+  double room = INFINITY;
+  for (std::size_t l = 0; l < rows_.size(); ++l)
+    if (rows_[l].need > 0)
+      room = std::min(room, static_cast<double>(-needs_[l]) / static_cast<double>(rows_[l].need));
+  return room;
+}
+
+void StockChoice::offer(std::int64_t cost) {
+  if (isForbidden() || tooDear(order_.size(), cost)) return;
+  const double roomThen = room();
+  if (cost == bestCost_ && !best_.empty() && roomThen <= bestRoom_) return;
+  bestCost_ = cost;
+  bestRoom_ = roomThen;
+  best_ = taken_;
 }
 
 void StockChoice::take(std::size_t stock, std::int64_t count) {
   taken_[stock] += count;
   for (std::size_t l = 0; l < rows_.size(); ++l) needs_[l] -= count * rows_[l].most[stock];
-  steps_ += static_cast<std::int64_t>(rows_.size());
 }
 
 // The fewest of the last stock that will do.
@@ -78,16 +100,12 @@ void StockChoice::chooseLast(std::size_t stock, std::int64_t cost) {
   if (count > supply) return;
   take(stock, count);
   while (isForbidden() && taken_[stock] < supply) take(stock, 1);
-  const std::int64_t costThen = cost + taken_[stock] * problem_.stocks[stock].cost;
-  if (!isForbidden() && !tooDear(order_.size(), costThen)) {
-    bestCost_ = costThen;
-    best_ = taken_;
-  }
+  offer(cost + taken_[stock] * problem_.stocks[stock].cost);
   take(stock, -taken_[stock]);
 }
 
 void StockChoice::choose(std::size_t at, std::int64_t cost) {
-  if (tooDear(at, cost) || bestCost_ == lastCost_) return;
+  if (tooDear(at, cost)) return;
   const std::size_t stock = order_[at];
   if (at + 1 == order_.size()) return chooseLast(stock, cost);
   const CutStock& of = problem_.stocks[stock];
@@ -95,29 +113,35 @@ void StockChoice::choose(std::size_t at, std::int64_t cost) {
     choose(at + 1, cost + taken_[stock] * of.cost);
     if (holdsEnough() && !isForbidden()) break;
     take(stock, 1);
-    if (cost + taken_[stock] * of.cost >= bestCost_ || bestCost_ == lastCost_) break;
+    if (cost + taken_[stock] * of.cost > bestCost_) break;
   }
   take(stock, -taken_[stock]);
+}
+
+std::optional<Counts> StockChoice::cheapestOfAll(std::int64_t below, CuttingWork& work) {
+  std::vector<Counts> aside;
+  std::swap(aside, aside_);
+  auto found = cheapest(below, work);
+  std::swap(aside, aside_);
+  return found;
 }
 
 std::optional<Counts> StockChoice::cheapest(std::int64_t below, CuttingWork& work) {
   taken_.assign(problem_.stocks.size(), 0);
   for (std::size_t k = 0; k < problem_.stocks.size(); ++k)
     if (problem_.stocks[k].cost == 0) taken_[k] = problem_.stocks[k].supply;
+  mostSteps_ = 100'000;
   needs_.clear();
   for (const Row& row : rows_) needs_.push_back(row.need);
   best_.clear();
-  bestCost_ = below;
+  bestCost_ = below - 1;
   steps_ = 0;
-  if (!order_.empty()) {
+  if (!order_.empty())
     choose(0, 0);
-  } else if (!isForbidden() && !tooDear(0, 0)) {
-    best_ = taken_;
-    bestCost_ = 0;
-  }
-  work.spend(steps_);
+  else
+    offer(0);
+  work.spend(4 * steps_);
   if (best_.empty()) return std::nullopt;
-  lastCost_ = bestCost_;
   return best_;
 }
 

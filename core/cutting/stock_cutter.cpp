@@ -23,8 +23,9 @@ class Cutter {
     lookAtLengths();
     if (settled()) return;
     solveFractions();
-    while (!settled() && !work_.stopped())
-      if (!lookAtCheapest()) return;
+    if (!settled() && problem_.stocks.size() > 1) roundCheaply();
+    for (int patience = 0; !settled() && !work_.ended(); ++patience)
+      if (!lookAtChoices(patience)) return;
   }
 
   bool hasPlan() const { return best_.has_value(); }
@@ -35,6 +36,8 @@ class Cutter {
   const std::vector<Prices>& proof() const { return proof_; }
 
  private:
+  static constexpr int lastRounding = 2;
+
   std::int64_t total() const { return best_ ? costOf(problem_, *best_) : INT64_MAX; }
   bool settled() const { return !serves_ || (best_ && total() == bound_); }
 
@@ -57,7 +60,7 @@ class Cutter {
   }
 
   void raiseBound() {
-    cheapest_ = choice_.cheapest(total(), work_);
+    cheapest_ = choice_.cheapestOfAll(total(), work_);
     if (!cheapest_ && !best_) serves_ = false;
     bound_ = cheapest_ ? choice_.costOf(*cheapest_) : total();
     work_.proved(bound_);
@@ -84,6 +87,11 @@ class Cutter {
     if (best) add(*best);
   }
 
+  // A good plan to begin with, whether or not it is the best.
+  void roundCheaply() {
+    if (search_.roundCheaply({problem_.demand, supply_}) == Served::Yes) take(search_.cuts());
+  }
+
   // About what stocks cost that hold enough; only to tell which list is the best.
   double boundOf(const Prices& prices) const {
     double need = static_cast<double>(worthOf(prices.points, problem_.demand)), rate = 0;
@@ -95,18 +103,31 @@ class Cutter {
     return rate > 0 ? need / rate : 0;
   }
 
-  // False: there is nothing more that can be done about it.
-  bool lookAtCheapest() {
-    const CutState state{problem_.demand, *cheapest_};
-    Served served = Served::Unknown;
-    for (int seconds = 0; seconds <= 2 && served == Served::Unknown && !work_.stopped(); ++seconds)
-      served = search_.round(state, seconds);
-    if (served == Served::Unknown && !work_.stopped()) served = search_.tryAll(state);
-    if (served == Served::Yes) take(search_.cuts());
-    if (served == Served::Yes) return true;
-    if (served == Served::Unknown) return false;
-    refute(*cheapest_);
-    return true;
+  // Looks at each choice that may serve for less than the best plan, the cheapest first, with more and more patience. False: all
+  // there is to try was tried.
+  bool lookAtChoices(int patience) {
+    bool wantsMore = false;
+    choice_.takeBack();
+    for (auto next = cheapest_; next && !work_.ended(); next = choice_.cheapest(total(), work_)) {
+      work_.allot(stepsAt(patience));
+      const Served served = lookAt(*next, patience);
+      wantsMore = wantsMore || (served == Served::Unknown && (patience < lastRounding || work_.stopped()));
+      work_.allotAll();
+      if (served == Served::Yes) take(search_.cuts());
+      if (served == Served::No) refute(*next);
+      if (served == Served::Unknown) choice_.setAside(*next);
+      if (settled()) return true;
+    }
+    choice_.takeBack();
+    raiseBound();
+    return wantsMore;
+  }
+
+  static std::int64_t stepsAt(int patience) { return std::int64_t(20'000'000) << std::min(2 * patience, 20); }
+
+  Served lookAt(const Counts& stocks, int patience) {
+    const CutState state{problem_.demand, stocks};
+    return patience <= lastRounding ? search_.round(state, patience) : search_.tryAll(state);
   }
 
   void refute(const Counts& stocks) {
