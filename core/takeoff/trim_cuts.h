@@ -24,7 +24,7 @@ struct TrimStick {
   int number = 0;  // 1, 2 ... of this trim and colour
   Length stock;
   std::vector<TrimCut> cuts;  // the longest first; a kerf between each two
-  Length kerfs;               // between its cuts
+  Length kerfs;               // between its cuts, and before a drop
   Length ends;                // lost at both ends
   Length drop;                // what is left, where it is at least settings.leastDrop: kept
   Length waste;               // what is left, where it is less
@@ -40,11 +40,13 @@ struct TrimBatch {
   CuttingList list;
   CuttingPlan plan;
   bool madeToLength = false;
+  std::vector<Fault>
+      faults;  // why the cutter gave no plan: then each part has a stick of its own, and nothing is proved
   bool operator==(const TrimBatch&) const = default;
 
   Length total(Length TrimStick::*what) const;  // over the sticks: bought, kerfs, ends, drop, waste
   Length cut() const;                           // sum of the parts
-  bool proved() const { return madeToLength || plan.proved(); }
+  bool proved() const { return madeToLength || (faults.empty() && plan.proved()); }
 };
 
 // By trim as the job lists them, then colour. `options` as for cutStock, for each batch on its own.

@@ -8,8 +8,8 @@
 
 namespace ribwright {
 
-// The longest part that can be cut: the longest stocked length less its ends. 0: nothing is stocked, or no part of it
-// is longer than a splice lap; then pieces are ordered to length and never spliced.
+// The longest part that can be cut: the longest stocked length less its ends. 0: nothing is stocked, or less than 1 ft
+// or two splice laps is left of it; then pieces are ordered to length and never spliced.
 Length longestPart(const Trim& trim);
 
 // The fewest parts: whole stocked lengths and a rest; where the rest would be shorter than 1 ft, the last two are of
