@@ -3126,6 +3126,10 @@
         <source>Findings</source>
         <translation>Hallazgos</translation>
     </message>
+    <message>
+        <source>Order</source>
+        <translation>Pedido</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::WindowPanels</name>

@@ -12,6 +12,16 @@ std::vector<BarePage> barePages(std::vector<Sketch> sketches, const std::string&
   return pages;
 }
 
+namespace {
+
+// A page of all walls is known by the building and by the job's own fingerprint, which its frame says.
+std::string titleOf(const PageFrame& frame, const BarePage& page) {
+  if (page.wall == BarePage::wholeJob) return frame.words->say("paper.whole-job", {}, {});
+  return wallTitle(frame.job->walls[page.wall], *frame.words);
+}
+
+}  // namespace
+
 std::vector<Page> framed(const PageFrame& frame, std::vector<BarePage> pages) {
   const Job& job = *frame.job;
   const LengthStyle style{job.units, job.decimalSign};
@@ -21,15 +31,15 @@ std::vector<Page> framed(const PageFrame& frame, std::vector<BarePage> pages) {
   const int count = static_cast<int>(pages.size());
   for (BarePage& bare : pages) {
     const int number = static_cast<int>(done.size()) + 1;
-    const Wall& wall = job.walls[bare.wall];
-    const PageTitle title{wallTitle(wall, *frame.words), bare.subject, number, count, bare.scale,
-                          fingerprints[bare.wall]};
+    const bool ofAll = bare.wall == BarePage::wholeJob;
+    const PageTitle title{
+        titleOf(frame, bare), bare.subject, number, count, bare.scale, ofAll ? "" : fingerprints[bare.wall]};
     PageFrame own = frame;
     own.figures = bare.figures;
     drawFrame(bare.sketch, own, title);
     const std::string page = frame.words->say("paper.page", {{"page", number}, {"pages", count}}, style);
-    done.push_back({frame.paper, wall.letter, title.wall + ", " + title.subject + ", " + page,
-                    std::move(bare.sketch.drawing), title.wall});
+    done.push_back({frame.paper, ofAll ? "" : job.walls[bare.wall].letter,
+                    title.wall + ", " + title.subject + ", " + page, std::move(bare.sketch.drawing), title.wall});
   }
   return done;
 }

@@ -10,10 +10,11 @@
 namespace ribwright {
 
 struct BarePage {
+  static constexpr std::size_t wholeJob = static_cast<std::size_t>(-1);  // a page of all walls
   Sketch sketch;
   std::string subject;                    // "elevation seen from outside"
   std::optional<DrawingScale> scale;      // absent: what it shows is to no scale
-  std::size_t wall = 0;                   // index into Job::walls
+  std::size_t wall = 0;                   // index into Job::walls, or wholeJob
   std::string figures = "paper.figures";  // id of what is said about its figures
 };
 

@@ -85,7 +85,7 @@ struct Drawing {
 
 struct Page {
   PaperSize paper = PaperSize::Letter;
-  std::string wall;   // letter of the wall that it shows
+  std::string wall;   // letter of the wall that it shows; empty: of all walls
   std::string title;  // "Wall A, front: page 1 of 2"
   Drawing drawing;
   std::string heading = {};  // "Wall A, front": what it stands under with the pages beside it that say the same

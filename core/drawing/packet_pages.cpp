@@ -2,6 +2,7 @@
 
 #include "core/drawing/drill_pages.h"
 #include "core/drawing/elevation.h"
+#include "core/drawing/schedule_pages.h"
 #include "core/job/fingerprint.h"
 
 namespace ribwright {
@@ -16,6 +17,7 @@ std::vector<Page> packetPages(const Job& job, const Plan& plan, PaperSize paper,
     add(bareElevation(job, plan, wall, frame, static_cast<int>(pages.size())));
     add(bareDrillPages(job, plan, wall, frame));
   }
+  add(bareSchedulePages(job, plan, frame));
   return framed(frame, std::move(pages));
 }
 

@@ -1,4 +1,5 @@
-// All pages of a packet in the order of their use: wall by wall the elevation, then what is measured and drilled by.
+// All pages of a packet in the order of their use: wall by wall the elevation, then what is measured and drilled by; at the end what is
+// ordered and cut for all of them.
 #pragma once
 
 #include <string_view>

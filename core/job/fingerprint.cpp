@@ -119,6 +119,23 @@ bool anyWall(const std::vector<Wall>& walls, const Uses& uses) {
   return std::any_of(walls.begin(), walls.end(), uses);
 }
 
+void takeOrdering(Settings& to, const Settings& from) {
+  to.mostOrderLengths = from.mostOrderLengths;
+  to.kerf = from.kerf;
+  to.leastDrop = from.leastDrop;
+  to.sharing = from.sharing;
+  to.spares = from.spares;
+  to.bundles = from.bundles;
+}
+
+// What pages of the whole job say beyond those of its walls: how sheets are bought, and trim.
+void addOrdering(Job& some, const Job& job) {
+  takeOrdering(some.settings, job.settings);
+  some.trims = job.trims;
+  some.trimRules = job.trimRules;
+  for (std::size_t i = 0; i < some.walls.size(); ++i) some.walls[i].shares = job.walls[i].shares;
+}
+
 // The job less all that is no part of this, and with these walls alone.
 Job reduced(const Job& job, StatedPart part, const std::vector<Wall>& walls) {
   Job some;
@@ -129,6 +146,7 @@ Job reduced(const Job& job, StatedPart part, const std::vector<Wall>& walls) {
     some.building.name.clear();
     some.settings = job.settings;
     some.settings.cornerZones = CornerZones();
+    takeOrdering(some.settings, Settings());
   }
   if (part == StatedPart::Steel) some.members = job.members;
   for (const Profile& profile : job.profiles) {
@@ -149,8 +167,12 @@ Job reduced(const Job& job, StatedPart part, const std::vector<Wall>& walls) {
 
 Fingerprint fingerprint(const Job& job, std::string of, const std::vector<Wall>& walls) {
   Fingerprint made{std::move(of), {}};
-  for (std::size_t part = 0; part < kStatedParts; ++part)
-    made.groups[part] = groupOf(reduced(job, static_cast<StatedPart>(part), walls));
+  for (std::size_t i = 0; i < kStatedParts; ++i) {
+    const auto part = static_cast<StatedPart>(i);
+    Job some = reduced(job, part, walls);
+    if (made.of.empty() && part == StatedPart::Sheets) addOrdering(some, job);
+    made.groups[i] = groupOf(some);
+  }
   return made;
 }
 

@@ -2,8 +2,9 @@
 //
 // One for the job and one for each wall: a letter and six groups, "A.k3f.9bq.77a.0c4.e2d.55b", one group for each part
 // of what is stated, so that not only a change but where it lies can be told. Left out: revision, date, note, name and
-// number of the job, what has been hung or ordered, and silenced findings. Each group is 15 bits of a digest of the
-// part's text in the job file's own form: of 32,768 changes one would go unseen.
+// number of the job, what has been hung or ordered, prices, and silenced findings. How
+// sheets are bought and what is trimmed is on no wall's page: it is in the job's own alone, with the sheets. Each group
+// is 15 bits of a digest of the part's text in the job file's own form: of 32,768 changes one would go unseen.
 #pragma once
 
 #include <array>

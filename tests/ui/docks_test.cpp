@@ -35,12 +35,13 @@ class DocksTest : public QObject {
 
   void withoutAJobThereAreNone() {
     OpenWindow window;
-    for (const char* name : {"tablesDock", "particularsDock", "findingsDock"})
+    for (const char* name : {"tablesDock", "particularsDock", "findingsDock", "orderDock"})
       QVERIFY(!dock(window, name)->isVisible());
     QVERIFY(window->close());  // and they are not remembered so
     window.renew();
     QVERIFY(window->openJob(workshop()));
     for (const char* name : {"tablesDock", "particularsDock", "findingsDock"}) QVERIFY(dock(window, name)->isVisible());
+    QVERIFY(window->tabifiedDockWidgets(dock(window, "tablesDock")).contains(dock(window, "orderDock")));
   }
 
   void aPanelIsHiddenAndSeenAgainByTheMenu() {

@@ -5,6 +5,7 @@
 #include "core/drawing/drill_pages.h"
 #include "core/drawing/elevation.h"
 #include "core/drawing/packet_pages.h"
+#include "core/drawing/schedule_pages.h"
 #include "core/output/svg.h"
 #include "ui/printing/pages_pdf.h"
 
@@ -59,6 +60,7 @@ std::vector<Document> documentsOf(const Job& job, const Plan& plan, PaperSize pa
                                    elevationPages(job, plan, paper, words)},
                                   {"drill-templates.pdf", "packet.drill-templates", "drill-templates-",
                                    "packet.drill-template", drillPages(job, plan, paper, words)},
+                                  {"schedules.pdf", "packet.schedules", {}, {}, schedulePages(job, plan, paper, words)},
                                   {"packet.pdf", "packet.packet", {}, {}, packetPages(job, plan, paper, words)}};
   std::erase_if(documents, [](const Document& document) { return document.pages.empty(); });
   return documents;

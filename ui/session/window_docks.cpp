@@ -16,7 +16,7 @@ struct Texts {
 
 const QString sizeKey = QStringLiteral("window-size");
 const QString placesKey = QStringLiteral("window-docks");
-constexpr int arrangement = 1;  // rises when there are other docks
+constexpr int arrangement = 2;  // rises when there are other docks
 
 QDockWidget* dock(QMainWindow& window, const QString& title, const char* name) {
   auto* made = new QDockWidget(title, &window);
@@ -29,9 +29,9 @@ QDockWidget* dock(QMainWindow& window, const QString& title, const char* name) {
 }  // namespace
 
 WindowDocks makeDocks(QMainWindow& window) {
-  const WindowDocks docks{dock(window, Texts::tr("Tables"), "tablesDock"),
-                          dock(window, Texts::tr("Particulars"), "particularsDock"),
-                          dock(window, Texts::tr("Findings"), "findingsDock")};
+  const WindowDocks docks{
+      dock(window, Texts::tr("Tables"), "tablesDock"), dock(window, Texts::tr("Order"), "orderDock"),
+      dock(window, Texts::tr("Particulars"), "particularsDock"), dock(window, Texts::tr("Findings"), "findingsDock")};
   window.setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
   placeDocks(window, docks);
   return docks;
@@ -43,6 +43,8 @@ void placeDocks(QMainWindow& window, const WindowDocks& docks) {
     each->show();
   }
   window.addDockWidget(Qt::BottomDockWidgetArea, docks.tables);
+  window.tabifyDockWidget(docks.tables, docks.order);
+  docks.tables->raise();
   window.addDockWidget(Qt::RightDockWidgetArea, docks.particulars);
   window.splitDockWidget(docks.particulars, docks.findings, Qt::Vertical);
   const int third = window.width() * 3 / 10, tall = window.height() * 28 / 100;

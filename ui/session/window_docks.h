@@ -1,4 +1,5 @@
-// The places round the wall that panels stand in: below, and at the right above one another. A person can move, hide
+// The places round the wall that panels stand in: below, one behind the other, and at the right above one
+// another. A person can move, hide
 // and resize them; where they stood is remembered.
 #pragma once
 
@@ -11,8 +12,8 @@ class QDockWidget;
 namespace ribwright {
 
 struct WindowDocks {
-  QDockWidget *tables, *particulars, *findings;
-  std::vector<QDockWidget*> all() const { return {tables, particulars, findings}; }
+  QDockWidget *tables, *order, *particulars, *findings;
+  std::vector<QDockWidget*> all() const { return {tables, order, particulars, findings}; }
 };
 
 // Empty ones, as they stood when the window was last closed.

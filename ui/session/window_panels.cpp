@@ -6,6 +6,7 @@
 
 #include "ui/panels/batch_panel.h"
 #include "ui/panels/finding_panel.h"
+#include "ui/panels/order_tabs.h"
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
 #include "ui/panels/particulars_panel.h"
@@ -55,20 +56,23 @@ void makeTables(WindowPanels& panels, Session& session, QWidget* parent) {
 WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::function<void(const Part&)>& pointedAt) {
   WindowPanels panels;
   makeTables(panels, session, docks.tables);
+  panels.order = new OrderTabs(session, docks.order);
   panels.particulars = new ParticularsPanel(session, docks.particulars);
   panels.findings = new FindingPanel(session, docks.findings);
   docks.tables->setWidget(panels.tables);
+  docks.order->setWidget(panels.order);
   docks.particulars->setWidget(panels.particulars);
   docks.findings->setWidget(panels.findings);
   QObject::connect(panels.batches, &BatchPanel::pointedAt, panels.tables, pointedAt);
   QObject::connect(panels.findings, &FindingPanel::pointedAt, panels.tables, pointedAt);
   QObject::connect(panels.sheets, &PartTable::pointedAt, panels.tables, pointedAt);
+  QObject::connect(panels.order, &OrderTabs::pointedAt, panels.tables, pointedAt);
   for (const StatedPanel* each : panels.stated())
     QObject::connect(each, &StatedPanel::pointedAt, panels.tables, pointedAt);
   return panels;
 }
 
-std::vector<QWidget*> WindowPanels::all() const { return {tables, particulars, findings}; }
+std::vector<QWidget*> WindowPanels::all() const { return {tables, order, particulars, findings}; }
 
 std::vector<StatedPanel*> WindowPanels::stated() const { return {openings, penetrations, girts, bands}; }
 

@@ -13,6 +13,7 @@ namespace ribwright {
 
 class BatchPanel;
 class FindingPanel;
+class OrderTabs;
 class ParticularsPanel;
 class PartTable;
 class StartPanel;
@@ -26,6 +27,7 @@ struct WindowPanels {
   SurveyPanel* survey = nullptr;
   BatchPanel* batches = nullptr;
   StartPanel* starts = nullptr;
+  OrderTabs* order = nullptr;
   ParticularsPanel* particulars = nullptr;
   FindingPanel* findings = nullptr;
 

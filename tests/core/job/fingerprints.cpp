@@ -68,6 +68,30 @@ TEST_CASE("another wall's change leaves a wall's fingerprint and changes the job
   CHECK(changedBy(edit, "") == Parts{StatedPart::Openings});
 }
 
+TEST_CASE("how sheets are bought and trimmed is on pages of the whole job alone") {
+  const std::vector<std::function<void(Job&)>> edits = {
+      [](Job& job) { job.settings.sharing.reach = Sharing::Reach::On; },
+      [](Job& job) { job.walls[1].shares = !job.walls[1].shares; },
+      [](Job& job) { job.settings.spares.percent += 3; },
+      [](Job& job) { job.settings.bundles.mostSheets += 1; },
+      [](Job& job) { job.settings.mostOrderLengths += 2; },
+      [](Job& job) { job.settings.kerf += Length::inches(0, 4); },
+      [](Job& job) { job.settings.leastDrop += Length::inches(1); },
+      [](Job& job) {
+        job.trims.push_back({"one more", {}, {}, {}, {}, {}, {}, {}, {}});
+      },
+      [](Job& job) {
+        job.trimRules.push_back({"one more", {}, {}, {}, {}, 1, 1, {}, {}, {}});
+      },
+  };
+  for (const auto& edit : edits) {
+    CHECK(changedBy(edit, "B").empty());
+    CHECK(changedBy(edit, "") == Parts{StatedPart::Sheets});
+  }
+  const auto price = [](Job& job) { job.prices.items.resize(job.prices.items.size() + 1); };
+  CHECK(changedBy(price, "").empty());
+}
+
 TEST_CASE("revision, date, note, progress and silencing change no fingerprint") {
   const auto edit = [](Job& job) {
     job.revision = "Z";
