@@ -1,5 +1,6 @@
 #include "core/output/packet_tables.h"
 
+#include "core/output/bundle_table.h"
 #include "core/output/opening_table.h"
 #include "core/output/survey_table.h"
 #include "core/output/tables.h"
@@ -10,6 +11,7 @@ std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const Len
   const auto bytes = [&job](const Table& table) { return csvText(table, job.settings.byteOrderMark); };
   const auto what = [&words](const char* file) { return words.say(std::string("packet.").append(file), {}, {}); };
   return {{"sheet-order.csv", what("sheet-order"), 0, bytes(sheetOrderTable(plan, style.units))},
+          {"bundles.csv", what("bundles"), 0, bytes(bundleTable(job, plan, style.units))},
           {"pieces.csv", what("pieces"), 0, bytes(pieceTable(plan, style.units))},
           {"holes.csv", what("holes"), 0, bytes(holeTable(plan, style.units))},
           {"cuts.csv", what("cuts"), 0, bytes(cutTable(plan, style.units))},

@@ -65,21 +65,22 @@ void setDown(Bundle& bundle, const Layouts& layouts, const SheetOrder& order) {
   }
 }
 
-// Of each wall and class its sheets, in hanging order.
-std::map<std::pair<int, SheetClass>, std::vector<BundledSheet>> hungSheets(const SheetOrder& order) {
-  std::map<std::pair<int, SheetClass>, std::vector<BundledSheet>> all;
-  for (std::size_t i = 0; i < order.sheets.size(); ++i) {
-    const OrderedSheet& sheet = order.sheets[i];
-    all[{sheet.first.wall, order.lines[static_cast<std::size_t>(sheet.line)].sheet()}].push_back(
-        {sheet.line, static_cast<int>(i)});
+// Of each wall and class its sheets, in hanging order; of one wall the class that is hung first comes first.
+std::vector<std::vector<BundledSheet>> hungSheets(const SheetOrder& order) {
+  const auto first = [&](const BundledSheet& one) { return order.sheets[static_cast<std::size_t>(one.sheet)].first; };
+  std::vector<BundledSheet> sheets;
+  for (std::size_t i = 0; i < order.sheets.size(); ++i) sheets.push_back({order.sheets[i].line, static_cast<int>(i)});
+  std::sort(sheets.begin(), sheets.end(),
+            [&](const BundledSheet& a, const BundledSheet& b) { return first(a) < first(b); });
+  std::vector<std::vector<BundledSheet>> groups;
+  std::map<std::pair<int, SheetClass>, std::size_t> known;
+  for (const BundledSheet& one : sheets) {
+    const SheetClass sheet = order.lines[static_cast<std::size_t>(one.line)].sheet();
+    const auto group = known.emplace(std::pair(first(one).wall, sheet), groups.size());
+    if (group.second) groups.emplace_back();
+    groups[group.first->second].push_back(one);
   }
-  for (auto& [key, sheets] : all) {
-    std::sort(sheets.begin(), sheets.end(), [&](const BundledSheet& a, const BundledSheet& b) {
-      return order.sheets[static_cast<std::size_t>(a.sheet)].first <
-             order.sheets[static_cast<std::size_t>(b.sheet)].first;
-    });
-  }
-  return all;
+  return groups;
 }
 
 // Of each class its spares, the shortest on top.
@@ -98,8 +99,11 @@ std::map<SheetClass, std::vector<BundledSheet>> spareSheets(const SheetOrder& or
 
 std::vector<Bundle> bundlesOf(const Job& job, const Layouts& layouts, const SheetOrder& order) {
   Packing packing(job, order);
-  for (const auto& [key, sheets] : hungSheets(order))
-    packing.pack(sheets, layouts[static_cast<std::size_t>(key.first)]->letter, key.second);
+  for (const auto& sheets : hungSheets(order)) {
+    const OrderedSheet& first = order.sheets[static_cast<std::size_t>(sheets.front().sheet)];
+    packing.pack(sheets, layouts[static_cast<std::size_t>(first.first.wall)]->letter,
+                 order.lines[static_cast<std::size_t>(first.line)].sheet());
+  }
   for (Bundle& bundle : packing.bundles) setDown(bundle, layouts, order);
   for (const auto& [sheet, sheets] : spareSheets(order)) packing.pack(sheets, "", sheet);
   return std::move(packing.bundles);

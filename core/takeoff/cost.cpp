@@ -162,6 +162,13 @@ class CostWork {
 
 }  // namespace
 
+CutTrim cutTrim(const Job& job, const std::vector<const WallLayout*>& layouts, const CuttingOptions& options) {
+  CutTrim trim;
+  trim.takeoff = trimTakeoff(job, layouts);
+  trim.batches = trimBatches(job, trim.takeoff, options);
+  return trim;
+}
+
 std::map<std::string, Money> JobCost::walls() const {
   std::map<std::string, Money> walls;
   for (const auto& [cell, money] : cells) walls[cell.first] += money;
@@ -200,6 +207,18 @@ JobCost costOf(const Job& job, const std::vector<SheetLot>& lots) {
     cost.lines.push_back(std::move(line));
   }
   return cost;
+}
+
+std::optional<Money> sheetsCost(const Prices& prices, const SheetOrder& order) {
+  if (prices.items.empty()) return std::nullopt;
+  Money sum;
+  for (const OrderLine& sheets : order.lines) {
+    CostLine line = lineOf(sheets);
+    price(line, prices);
+    if (!line.amount) return std::nullopt;
+    sum += *line.amount;
+  }
+  return sum;
 }
 
 std::vector<BoughtThing> boughtThings(const JobCost& cost) {

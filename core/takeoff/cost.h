@@ -39,6 +39,8 @@ struct CutTrim {
   std::vector<TrimBatch> batches;
 };
 
+CutTrim cutTrim(const Job& job, const std::vector<const WallLayout*>& layouts, const CuttingOptions& options = {});
+
 struct JobCost {
   // Sheets by order line, trim by trim, colour and stock length, cuts, charges as the list has them.
   std::vector<CostLine> lines;
@@ -62,6 +64,10 @@ JobCost costOf(const Job& job, const std::vector<const WallLayout*>& layouts, co
 
 // Of sheets alone, as an order that was placed has them: no cells, cuts, charges or waste.
 JobCost costOf(const Job& job, const std::vector<SheetLot>& lots);
+
+// What all sheets of an order cost, spares too: quick, after every edit. Nothing where no price is stated at all, or
+// some sheets have none that can be reckoned with.
+std::optional<Money> sheetsCost(const Prices& prices, const SheetOrder& order);
 
 // Each thing that a job buys once, in the order of its lines: what a price list is wanted for.
 std::vector<BoughtThing> boughtThings(const JobCost& cost);
