@@ -20,7 +20,8 @@ struct PacketFile {
   bool operator==(const PacketFile&) const = default;
 };
 
-// sheet-order.csv, bundles.csv, pieces.csv, holes.csv, cuts.csv, module-marks.csv, openings.csv, survey.csv and findings.csv.
+// sheet-order.csv, bundles.csv, delta-order.csv, pieces.csv, holes.csv, cuts.csv, module-marks.csv, openings.csv,
+// survey.csv and findings.csv.
 std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const LengthStyle& style,
                                      const Words& words = Words::of("en"));
 
