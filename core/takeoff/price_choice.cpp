@@ -1,6 +1,7 @@
 #include "core/takeoff/price_choice.h"
 
 #include <cmath>
+#include <set>
 #include <tuple>
 
 namespace ribwright {
@@ -18,6 +19,14 @@ bool applies(const Price& price, const BoughtThing& thing) {
 
 int rank(const Price& price) {
   return countsMetal(price) ? (price.colour.empty() ? 0 : 2) + (price.thickness ? 1 : 0) : 0;
+}
+
+// All that counts of what it is for.
+using Name = std::tuple<Price::What, std::string, std::string, std::optional<Length>>;
+
+Name nameOf(const Price& price) {
+  return {price.what, countsItem(price) ? price.item : "", countsMetal(price) ? price.colour : "",
+          countsMetal(price) ? price.thickness : std::nullopt};
 }
 
 Price::Per perOf(const Price& price) { return countsMetal(price) ? price.per : Price::Per::Each; }
@@ -54,19 +63,13 @@ const Price* priceOf(const Prices& prices, const BoughtThing& thing) {
   return best;
 }
 
-bool nameTheSame(const Price& a, const Price& b) {
-  if (a.what != b.what || (countsItem(a) && a.item != b.item)) return false;
-  return !countsMetal(a) || std::tie(a.colour, a.thickness) == std::tie(b.colour, b.thickness);
-}
+bool nameTheSame(const Price& a, const Price& b) { return nameOf(a) == nameOf(b); }
 
 std::vector<std::size_t> pricesNamedTwice(const Prices& prices) {
   std::vector<std::size_t> twice;
+  std::set<Name> seen;
   for (std::size_t i = 0; i < prices.items.size(); ++i) {
-    for (std::size_t earlier = 0; earlier < i; ++earlier) {
-      if (!nameTheSame(prices.items[earlier], prices.items[i])) continue;
-      twice.push_back(i);
-      break;
-    }
+    if (!seen.insert(nameOf(prices.items[i])).second) twice.push_back(i);
   }
   return twice;
 }

@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Breaks one rule of the trade at a time and shows that the tests see it.
 
-    tests/fuzz/mutants.py [sheets|screws|batches|survey|edits|NAME ...]
+    tests/fuzz/mutants.py [sheets|screws|batches|survey|edits|cost|NAME ...]
 
 Each mutant is one change of the source of layout, fastening or editing, made in a copy of the tree; the tests of its floor and those
 above it and the properties over random buildings are built and run against it. A mutant that no test fails on is an error
@@ -167,10 +167,29 @@ EDITS = [
     ("items are kept anew in every state", "core/editing/kept_list.h", "return same == like.end() ? std::make_shared<const Item>(item) : *same;", "(void)same;\n  return std::make_shared<const Item>(item);"),
     ("an opening that stays is kept again", "core/editing/kept_list.h", "if (like && isKept(items, like)) return like;", ""),
 ]
-PROGRAMS = {"edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
+COST = [
+    ("a tie of cents is rounded up", "core/units/money.cpp", "const Int128 rounded = roundHalfEven(exact->above, exact->below);", "const Int128 rounded = (2 * exact->above + exact->below) / (2 * exact->below);"),
+    ("cents that are left over are lost", "core/units/money.cpp", "parts[order[i]] += Money::cents(1);", "parts[order[i]] += Money::cents(0);"),
+    ("cents that are left over go to the smallest remainders", "core/units/money.cpp", "return rests[a] > rests[b];", "return rests[a] < rests[b];"),
+    ("a comma in front of three digits is a group", "core/units/money_reading.cpp", "} else if (groupedBy_ == otherSign()) {", "} else if (groupedBy_ == otherSign() && cents_ < 0) {"),
+    ("thickness before colour", "core/takeoff/price_choice.cpp", "(price.colour.empty() ? 0 : 2) + (price.thickness ? 1 : 0)", "(price.colour.empty() ? 0 : 1) + (price.thickness ? 2 : 0)"),
+    ("translucent sheets are priced as steel", "core/takeoff/price_choice.cpp", "price.colour.empty() ? thing.colour != translucentColour : price.colour == thing.colour", "price.colour.empty() || price.colour == thing.colour"),
+    ("spares cost nothing", "core/takeoff/cost.cpp", "line.quantity = sheets.quantity();", "line.quantity = sheets.hung();"),
+    ("a sheet is of its first piece's wall", "core/takeoff/cost_shares.cpp", "for (std::size_t i = 0; i < parts.size(); ++i) shares[parts[i].cell] += divided[i].cents();", "for (const Money& part : divided) shares[parts.front().cell] += part.cents();"),
+    ("charges are nobody's", "core/takeoff/cost.cpp", "divide(*line.amount, all, CostKind::Charge, cost_.cells);", "(void)all;"),
+    ("what has no price differs by nothing", "core/takeoff/order_difference.cpp", "    sum.reset();", "    (void)sum;"),
+    ("the longest sheet is taken first", "core/takeoff/served_needs.cpp", "const auto at = left.lower_bound({needs[need], 0});", "const auto fits = left.lower_bound({needs[need], 0});\n    const auto at = fits == left.end() ? fits : std::prev(left.end());"),
+    ("the shortest need is served first", "core/takeoff/served_needs.cpp", "return needs[a] > needs[b]; });", "return needs[a] < needs[b]; });"),
+    ("what came short is there", "core/takeoff/placed_sheets.h", "placed - received - missing); }", "placed - received); }"),
+    ("spares are bought again", "core/takeoff/delta_order.cpp", "if (!need.marks.empty() || !bought)", "if (!need.marks.empty() || bought || !bought)"),
+    ("what hangs waits as all else", "core/takeoff/delta_order.cpp", "std::tuple(!a->hung, a->marks.empty()) < std::tuple(!b->hung, b->marks.empty())", "a->marks.empty() < b->marks.empty()"),
+    ("a price that is blank stays", "core/output/price_table.cpp", "read_.taken.push_back(pricedName(price, before_.units));", "taken_.clear();\n    read_.taken.push_back(pricedName(price, before_.units));"),
+    ("any lot of the kind is kept", "core/editing/placed_order_edits.cpp", "if (quantity > 0) lots.insert(lots.begin() + at, lot);", "lots.insert(lots.begin() + at, lot);"),
+]
+PROGRAMS = {"cost": ["test_units", "test_takeoff", "test_output", "test_editing", "test_checks", "test_fuzz"], "edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
 # Of the random tests those that look at what the mutants of a kind change.
 RANDOM = {"test_fuzz", "test_outside"}
-LOOKS_AT = {"edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
+LOOKS_AT = {"cost": "costs of random*,two states*,a wall alone*", "edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
 
 
 def run(words, **more):
@@ -191,7 +210,7 @@ def failing(build, kind):
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
     asked = set(sys.argv[1:]) or set(PROGRAMS)
-    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS)) for m in mutants if asked & {kind, m[0]}]
+    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS), ("cost", COST)) for m in mutants if asked & {kind, m[0]}]
     programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:
