@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/checks/delivery_checks.h"
 #include "core/checks/findings_of.h"
 #include "core/checks/order_checks.h"
 #include "core/checks/trim_checks.h"
@@ -69,6 +70,8 @@ std::vector<Finding> gathered(const Job& job, const Plan& plan) {
   for (const auto& wall : plan.walls) all.insert(all.end(), wall->findings.begin(), wall->findings.end());
   const auto ofOrder = findingsOfOrder(job, plan.layouts(), plan.order);
   all.insert(all.end(), ofOrder.begin(), ofOrder.end());
+  const auto ofDeliveries = findingsOfDeliveries(job, plan.layouts(), plan.order);
+  all.insert(all.end(), ofDeliveries.begin(), ofDeliveries.end());
   std::erase_if(all, [&](const Finding& finding) {
     return std::any_of(job.silenced.begin(), job.silenced.end(),
                        [&](const SilencedFinding& s) { return s.key == finding.key(); });

@@ -23,6 +23,7 @@ COLUMNS = {
     "from_in,to_in,saved_in",
     "sheet-order.csv": "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks,"
     "spares,blank_lengths_in,metal_sqft,pieces_sqft,cut_outs_sqft,drops_sqft,waste_sqft,spares_sqft,waste_lb",
+    "delta-order.csv": "list,profile,thickness_in,colour,length,length_in,quantity,cut_to_in,order_state,marks",
     "bundles.csv": "bundle,wall,set_down_from_in,set_down_to_in,place,marks,line,profile,thickness_in,colour,length,length_in,"
     "weight_lb,bundle_weight_lb",
     "pieces.csv": "wall,mark,module,hang_order,left_in,right_in,bottom_in,low_edge_in,high_edge_in,blank_length_in,kind,batch,"
@@ -202,6 +203,21 @@ def trim_adds_up(where, job, order, cuts, units):
         check(line["result"] in ("proved", "not proved", "to length"), f"{at}: result {line['result']!r}")
 
 
+def delta_covers_the_order(where, delta, order, units):
+    """Every sheet of the order is to be ordered or comes from one that is there, long enough, each mark once."""
+    marks = sorted(mark for line in order for mark in line["marks"].split())
+    served = sorted(mark for row in delta if row["list"] in ("order", "use") for mark in row["marks"].split())
+    check(marks == served, f"{where}: each sheet ordered or served once")
+    for row in delta:
+        at = f"{where}: delta-order.csv {row['list']} {row['length']}"
+        check(row["list"] in ("order", "use", "left", "to come"), f"{at}: a list that is known")
+        check((row["cut_to_in"] != "") == (row["list"] == "use"), f"{at}: cut to just what is used")
+        if row["list"] == "use":
+            check(nanometres(row["cut_to_in"], small(units)) <= nanometres(row["length_in"], small(units)), f"{at}: long enough")
+            check(int(row["quantity"]) >= len(row["marks"].split()), f"{at}: a sheet each")
+            check(row["order_state"] in ("on site", "to come"), f"{at}: where it is")
+
+
 def pieces_are_whole(where, pieces, cuts, units):
     check(len({p["mark"] for p in pieces}) == len(pieces), f"{where}: every mark once")
     rings = {}
@@ -270,6 +286,7 @@ def main():
                 trim_adds_up(where, read_job(sample), t["trim-order.csv"], t["trim-cuts.csv"], units)
                 order_adds_up(where, read_job(sample), t["sheet-order.csv"], t["pieces.csv"], units)
                 bundles_hold(where, read_job(sample), t["bundles.csv"], t["sheet-order.csv"], t["pieces.csv"], units)
+                delta_covers_the_order(where, t["delta-order.csv"], t["sheet-order.csv"], units)
                 pieces_are_whole(where, t["pieces.csv"], t["cuts.csv"], units)
                 screws = holes_add_up(where, read_job(sample), t["holes.csv"], t["pieces.csv"], t["cuts.csv"], in_nanometres(units))
                 check(screws > 0, f"{where}: has screws")
