@@ -1,10 +1,9 @@
 // What to order: the pieces of all walls as blanks, the blanks as sheets of lengths that are sold, the sheets as lines.
 //
-// Lengths made are whole steps of the profile's increment. Each blank is ordered at the least of them that is long
-// enough; where Settings::mostOrderLengths limits how many lengths a class has, at one of those that
-// length_tradeoff.h chooses, then none shorter than the profile's shortest. Without that limit a blank shorter than
-// the shortest is ordered as it is, and always one longer than the longest, which counts toward no limit: both have
-// their findings. Lengths off the shelf (SheetLengths::stocked): blanks are cut from them end to end, a kerf between
+// Lengths made are whole steps of the profile's increment, none shorter than its shortest. Each blank is ordered at the
+// least of them that is long enough; where Settings::mostOrderLengths limits how many lengths a class has, at one of
+// those that length_tradeoff.h chooses. One longer than the longest is ordered as it is and counts toward no limit: it
+// has its finding. Lengths off the shelf (SheetLengths::stocked): blanks are cut from them end to end, a kerf between
 // two, by the stock cutter, whatever the limit; one longer than all of them is ordered as it is.
 #pragma once
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/cutting/bought_length.h"
 #include "core/cutting/stock_cutter.h"
 
 namespace ribwright {
@@ -37,9 +38,8 @@ SoldClass madeToLength(const Settings& settings, const Profile& profile, const s
   SoldClass sold;
   for (int blank = from; blank < to; ++blank) {
     const Length length = at(blanks, blank).length;
-    const bool chosen = choose && isMade(profile.lengths, length);
-    const Length bought =
-        chosen ? orderLength(choice, lengthMade(profile.lengths, length)) : roundUp(length, profile.lengths.increment);
+    const Length made = lengthMade(profile.lengths, length);
+    const Length bought = choose && isMade(profile.lengths, length) ? orderLength(choice, made) : made;
     sold.sheets.push_back(soldAlone(blanks, blank, bought));
   }
   return sold;
@@ -118,7 +118,7 @@ SoldClass offTheShelf(const Settings& settings, const Profile& profile, const st
 }  // namespace
 
 Length lengthMade(const SheetLengths& lengths, Length blank) {
-  const Length made = roundUp(std::max(blank, lengths.shortest), lengths.increment);
+  const Length made = boughtLength(lengths, blank);
   return made <= lengths.longest ? made : roundUp(blank, lengths.increment);
 }
 
