@@ -8,7 +8,7 @@ namespace ribwright {
 
 Length boughtLength(const SheetLengths& lengths, Length needed) {
   if (!lengths.stocked.empty()) return needed;
-  return std::max(lengths.shortest, roundUp(needed, lengths.increment));
+  return roundUp(std::max(needed, lengths.shortest), lengths.increment);
 }
 
 Length longestBought(const SheetLengths& lengths) {

@@ -37,7 +37,8 @@ void CutState::take(std::size_t stock, std::int64_t times, const Counts& counts)
   for (std::size_t i = 0; i < demand.size(); ++i) demand[i] = std::max<std::int64_t>(0, demand[i] - times * counts[i]);
 }
 
-bool PlanSearch::refutedByKnown(const CutState& state) const {
+bool PlanSearch::refutedByKnown(const CutState& state) {
+  work_.spend(static_cast<std::int64_t>(known_.size() * state.demand.size()));
   return std::any_of(known_.begin(), known_.end(),
                      [&](const Prices& prices) { return refutes(prices, state.demand, state.stocks); });
 }
@@ -49,20 +50,22 @@ void PlanSearch::cut(CutState& state, const LpCut& cut, std::int64_t times) {
 
 // Whether the rest fits without thinking.
 bool PlanSearch::fits(const CutState& state) {
-  const auto rest = firstFitPlan(problem_, state.demand, state.stocks);
-  work_.spend(static_cast<std::int64_t>(state.demand.size() * 20));
+  const auto rest = firstFitPlan(problem_, state.demand, state.stocks, work_);
   if (rest) cuts_.insert(cuts_.end(), rest->begin(), rest->end());
   return rest.has_value();
 }
 
-PlanSearch::Look PlanSearch::look(const CutState& state) {
+Aim PlanSearch::servingAim() const { return problem_.stocks.size() == 1 ? Aim::LeastCost : Aim::ServeWithin; }
+
+PlanSearch::Look PlanSearch::look(const CutState& state, Aim aim) {
   Look look;
-  if (state.done() || fits(state)) {
+  if (state.done()) {
     look.served = Served::Yes;
   } else if (refutedByKnown(state)) {
     look.served = Served::No;
+  } else if (aim == servingAim() && fits(state)) {
+    look.served = Served::Yes;
   } else {
-    const Aim aim = problem_.stocks.size() == 1 ? Aim::LeastCost : Aim::ServeWithin;
     LpAnswer answer =
         solveOverPatterns({problem_, state.demand, state.stocks, aim}, pool_, work_, [&](const Prices& prices, double) {
           look.prices = prices;
@@ -78,13 +81,19 @@ PlanSearch::Look PlanSearch::look(const CutState& state) {
 Served PlanSearch::round(const CutState& state, int seconds) {
   cuts_.clear();
   refutation_.reset();
-  Look first = look(state);
+  Look first = look(state, servingAim());
   if (first.served == Served::No) refutation_ = std::move(first.prices);
   if (first.served != Served::Unknown) return first.served;
-  return roundFrom(state, first, seconds);
+  return roundFrom(state, first, servingAim(), seconds);
 }
 
-Served PlanSearch::roundFrom(const CutState& state, const Look& here, int seconds) {
+Served PlanSearch::roundCheaply(const CutState& state) {
+  cuts_.clear();
+  const Served served = roundFrom(state, look(state, Aim::LeastCost), Aim::LeastCost, 0);
+  return served == Served::No ? Served::Unknown : served;
+}
+
+Served PlanSearch::roundFrom(const CutState& state, const Look& here, Aim aim, int seconds) {
   if (here.served != Served::Unknown) return here.served;
   if (work_.stopped() || here.fractions.empty()) return Served::Unknown;
   const std::size_t before = cuts_.size();
@@ -94,7 +103,7 @@ Served PlanSearch::roundFrom(const CutState& state, const Look& here, int second
       const std::int64_t times = std::min(wholeOf(fraction.times), next.stocks[fraction.stock]);
       if (times > 0) cut(next, fraction, times);
     }
-    if (roundFrom(next, look(next), seconds) == Served::Yes) return Served::Yes;
+    if (roundFrom(next, look(next, aim), aim, seconds) == Served::Yes) return Served::Yes;
     cuts_.resize(before);
     return Served::Unknown;
   }
@@ -104,7 +113,7 @@ Served PlanSearch::roundFrom(const CutState& state, const Look& here, int second
     const LpCut& fraction = here.fractions[choice];
     if (next.stocks[fraction.stock] == 0) continue;
     cut(next, fraction, 1);
-    if (roundFrom(next, look(next), seconds - static_cast<int>(choice)) == Served::Yes) return Served::Yes;
+    if (roundFrom(next, look(next, aim), aim, seconds - static_cast<int>(choice)) == Served::Yes) return Served::Yes;
     cuts_.resize(before);
   }
   return Served::Unknown;
@@ -112,14 +121,16 @@ Served PlanSearch::roundFrom(const CutState& state, const Look& here, int second
 
 Served PlanSearch::tryAll(const CutState& state) {
   cuts_.clear();
+  refutation_.reset();
   failed_.clear();
   return tryFrom(state);
 }
 
 Served PlanSearch::tryFrom(const CutState& state) {
   if (failed_.contains(keyOf(state))) return Served::No;
+  work_.spend(500);  // to remember it
   const std::size_t before = cuts_.size();
-  const Look here = look(state);
+  const Look here = look(state, servingAim());
   Served served = here.served;
   if (served == Served::Unknown && !work_.stopped()) served = tryEach(state, here);
   if (served == Served::No) failed_.insert(keyOf(state));

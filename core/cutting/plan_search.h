@@ -30,6 +30,8 @@ class PlanSearch {
   // Rounds fractions to whole stock pieces, the largest first; `seconds` times along the way it may take a second
   // choice. No: proved by a price list alone, which `refutation()` then is. Unknown: none was found that way.
   Served round(const CutState& state, int seconds);
+  // The same at the least cost that comes of the fractions; never No.
+  Served roundCheaply(const CutState& state);
   // Tries everything that can be cut. No: proved by having tried.
   Served tryAll(const CutState& state);
 
@@ -43,9 +45,10 @@ class PlanSearch {
     std::vector<LpCut> fractions{};
     std::optional<Prices> prices{};  // the last ones, good for all that follows from the state
   };
-  Look look(const CutState& state);
-  bool refutedByKnown(const CutState& state) const;
-  Served roundFrom(const CutState& state, const Look& look, int seconds);
+  Look look(const CutState& state, Aim aim);
+  Aim servingAim() const;
+  bool refutedByKnown(const CutState& state);
+  Served roundFrom(const CutState& state, const Look& look, Aim aim, int seconds);
   Served tryFrom(const CutState& state);
   Served tryEach(const CutState& state, const Look& look);
   bool fits(const CutState& state);

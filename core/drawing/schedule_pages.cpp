@@ -1,5 +1,6 @@
 #include "core/drawing/schedule_pages.h"
 
+#include "core/drawing/delta_pages.h"
 #include "core/drawing/sharing_pages.h"
 #include "core/job/fingerprint.h"
 
@@ -12,6 +13,7 @@ std::vector<BarePage> bareSchedulePages(const Job& job, const Plan& plan, const 
     for (BarePage& page : more) pages.push_back(std::move(page));
   };
   add(sharingPages(job, plan, frame));
+  add(deltaPages(job, plan, frame));
   return pages;
 }
 

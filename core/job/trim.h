@@ -24,16 +24,23 @@ struct Trim {
   bool operator==(const Trim&) const = default;
 };
 
-// What is trimmed with what: length = size x times / parts + allowance. The size follows from `where`:
-//   Head, Sill      width of the opening, outside to outside of its jamb trims
-//   Jamb            height of the opening from its sill (a door: from the sheets' bottom) to its head; two an opening
+// What is trimmed with what: length = size x times / parts + allowance. Only sheeted walls are trimmed. The size
+// follows from `where`:
+//   Head            width of the opening, outside to outside of its jamb trims; where sheets hang above it
+//   Sill            the same; where sheets hang below it: not where the opening reaches the floor
+//   Jamb            height of the opening from its sill (where it reaches the floor: from the sheets' bottom beside it)
+//                   to its head, no farther than sheets hang beside it; two an opening
 //   HeaderCover     width of the opening, steel to steel
-//   JambCover       height of the opening's steel, a door's from the concrete; two an opening
-//   OutsideCorner   height of the corner, from the lower of both sheet bottoms to the lower of both tops
+//   JambCover       height of the opening's steel; where it reaches the floor from the concrete; two an opening
+//   OutsideCorner   height of the corner, from the lower of both sheet bottoms to the lower of both tops; where one
+//   wall
+//                   alone is sheeted, its own
 //   InsideCorner    the same
-//   Rake, Eave      each sloped, each level stretch of the top, along its slope
-//   Base            each level stretch of the bottom, less openings that reach the floor
-//   Transition      each lower limit of an upper band, less openings
+//   Rake, Eave      each sloped, each level stretch of the top, along its slope (to the next whole nanometre)
+//   Base            each level stretch of the bottom, less openings steel to steel; of bases with a trim, or on a wall
+//   Transition      each lower limit of an upper band, as far as sheets hang below and above, less openings
+// At each place the rules with the narrowest `of` hold: windows before all but doors before any opening. Several
+// equally narrow ones all hold, each a piece of its own.
 struct TrimRule {
   enum class Where {
     Head,
@@ -53,7 +60,7 @@ struct TrimRule {
   std::string id;  // "window head"
   Where where = Where::Head;
   Of of = Of::AnyOpening;  // with what stands at openings
-  std::string trim;        // a Trim's id; empty: not chosen yet
+  std::string trim;        // a Trim's id; empty: not chosen yet, and no piece
   std::string colour;      // other than the trim's own; empty: the trim's
   int times = 1, parts = 1;
   Length allowance;  // may be negative

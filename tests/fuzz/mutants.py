@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Breaks one rule of the trade at a time and shows that the tests see it.
 
-    tests/fuzz/mutants.py [sheets|screws|batches|survey|edits|sharing|NAME ...]
+    tests/fuzz/mutants.py [KIND|NAME ...], of the kinds in KINDS
 
 Each mutant is one change of the source of layout, fastening, cutting or editing, made in a copy of the tree; the tests of its floor and those
 above it and the properties over random buildings are built and run against it. A mutant that no test fails on is an error
@@ -194,10 +194,36 @@ SHARING = [
     ("no odd rounds", "core/cutting/equal_pairs.cpp", "    shrink(from, to);\n", "    return;\n"),
     ("odd sets overlooked", "core/cutting/lowest_pairs.cpp", "while (!things_.empty() && !found_.oddSets.empty())", "while (things_.empty() && !found_.oddSets.empty())"),
 ]
-PROGRAMS = {"sharing": ["test_cutting", "test_fuzz"], "edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
-# Of the random tests those that look at what the mutants of a kind change.
+COST = [
+    ("a tie of cents is rounded up", "core/units/money.cpp", "const Int128 rounded = roundHalfEven(exact->above, exact->below);", "const Int128 rounded = (2 * exact->above + exact->below) / (2 * exact->below);"),
+    ("cents that are left over are lost", "core/units/money.cpp", "parts[order[i]] += Money::cents(1);", "parts[order[i]] += Money::cents(0);"),
+    ("cents that are left over go to the smallest remainders", "core/units/money.cpp", "return rests[a] > rests[b];", "return rests[a] < rests[b];"),
+    ("a comma in front of three digits is a group", "core/units/money_reading.cpp", "} else if (groupedBy_ == otherSign()) {", "} else if (groupedBy_ == otherSign() && cents_ < 0) {"),
+    ("thickness before colour", "core/takeoff/price_choice.cpp", "(price.colour.empty() ? 0 : 2) + (price.thickness ? 1 : 0)", "(price.colour.empty() ? 0 : 1) + (price.thickness ? 2 : 0)"),
+    ("translucent sheets are priced as steel", "core/takeoff/price_choice.cpp", "price.colour.empty() ? thing.colour != translucentColour : price.colour == thing.colour", "price.colour.empty() || price.colour == thing.colour"),
+    ("spares cost nothing", "core/takeoff/cost.cpp", "line.quantity = sheets.quantity();", "line.quantity = sheets.hung();"),
+    ("a sheet is of its first piece's wall", "core/takeoff/cost_shares.cpp", "for (std::size_t i = 0; i < parts.size(); ++i) shares[parts[i].cell] += divided[i].cents();", "for (const Money& part : divided) shares[parts.front().cell] += part.cents();"),
+    ("charges are nobody's", "core/takeoff/cost.cpp", "divide(*line.amount, all, CostKind::Charge, cost_.cells);", "(void)all;"),
+    ("what has no price differs by nothing", "core/takeoff/order_difference.cpp", "    sum.reset();", "    (void)sum;"),
+    ("the longest sheet is taken first", "core/takeoff/served_needs.cpp", "const auto at = left.lower_bound({needs[need], 0});", "const auto fits = left.lower_bound({needs[need], 0});\n    const auto at = fits == left.end() ? fits : std::prev(left.end());"),
+    ("the shortest need is served first", "core/takeoff/served_needs.cpp", "return needs[a] > needs[b]; });", "return needs[a] < needs[b]; });"),
+    ("what came short is there", "core/takeoff/placed_sheets.h", "placed - received - missing); }", "placed - received); }"),
+    ("spares are bought again", "core/takeoff/delta_order.cpp", "if (!need.marks.empty() || !bought)", "if (!need.marks.empty() || bought || !bought)"),
+    ("what hangs waits as all else", "core/takeoff/delta_order.cpp", "std::tuple(!a->hung, a->marks.empty()) < std::tuple(!b->hung, b->marks.empty())", "a->marks.empty() < b->marks.empty()"),
+    ("a price that is blank stays", "core/output/price_table.cpp", "read_.taken.push_back(pricedName(price, before_.units));", "taken_.clear();\n    read_.taken.push_back(pricedName(price, before_.units));"),
+    ("any lot of the kind is kept", "core/editing/placed_order_edits.cpp", "if (quantity > 0) lots.insert(lots.begin() + at, lot);", "lots.insert(lots.begin() + at, lot);"),
+]
+# For each kind: its mutants, the programs whose tests must see them, and of the random tests those that look at what they change.
+KINDS = {
+    "sheets": (SHEETS, ["test_layout", "test_checks", "test_plan", "test_fuzz"], "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*"),
+    "screws": (SCREWS, ["test_fastening", "test_fuzz"], "*screw*"),
+    "batches": (BATCHES, ["test_fuzz", "test_outside", "test_fastening", "test_output"], "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*"),
+    "survey": (SURVEY, ["test_fastening", "test_output"], ""),
+    "edits": (EDITS, ["test_editing", "test_fuzz"], "random edits*"),
+    "sharing": (SHARING, ["test_cutting", "test_fuzz"], "Blanks of random*"),
+    "cost": (COST, ["test_units", "test_takeoff", "test_output", "test_editing", "test_checks", "test_fuzz"], "costs of random*,two states*,a wall alone*"),
+}
 RANDOM = {"test_fuzz", "test_outside"}
-LOOKS_AT = {"sharing": "Blanks of random*", "edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
 
 
 def run(words, **more):
@@ -206,8 +232,8 @@ def run(words, **more):
 
 def failing(build, kind):
     """The first program that fails on this tree, or None."""
-    for program in PROGRAMS[kind]:
-        done = run([str(build / "tests" / program), "--abort"] + ([LOOKS_AT[kind]] if program in RANDOM else []))
+    for program in KINDS[kind][1]:
+        done = run([str(build / "tests" / program), "--abort"] + ([KINDS[kind][2]] if program in RANDOM else []))
         if done.returncode != 0:
             case = [line for line in done.stdout.splitlines() if line.strip()]
             at = next((i for i, line in enumerate(case) if line.startswith("----")), -1)
@@ -217,9 +243,9 @@ def failing(build, kind):
 
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
-    asked = set(sys.argv[1:]) or set(PROGRAMS)
-    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS), ("sharing", SHARING)) for m in mutants if asked & {kind, m[0]}]
-    programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
+    asked = set(sys.argv[1:]) or set(KINDS)
+    chosen = [(kind,) + m for kind, (mutants, _, _) in KINDS.items() for m in mutants if asked & {kind, m[0]}]
+    programs = sorted({program for kind, *_ in chosen for program in KINDS[kind][1]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:
         tree, build = pathlib.Path(folder, "tree"), pathlib.Path(folder, "build")
