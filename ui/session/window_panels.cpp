@@ -69,8 +69,7 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
   panels.sharing = new SharingPanel(session, panels.order);
-  panels.order->add(panels.sharing, Texts::tr("Sharing of blanks"),
-                    [sharing = panels.sharing] { sharing->refill(); });
+  panels.order->add(panels.sharing, Texts::tr("Sharing of blanks"), [sharing = panels.sharing] { sharing->refill(); });
   QObject::connect(panels.sharing, &SharingPanel::pointedAt, panels.order, &OrderTabs::pointedAt);
   addPage<CostPanel>(panels.order, session, Texts::tr("&Cost"));
   addPage<DifferencePanel>(panels.order, session, Texts::tr("Compared"));
