@@ -53,6 +53,7 @@ void split(CuttingList& list) {
 }  // namespace
 
 TEST_CASE("Small lists are cut at the least cost that trying everything finds, and refused just where it finds none") {
+  int cut = 0, refused = 0, limited = 0;
   for (int i = 0; i < 1'500; ++i) {
     Dice dice(kCutSeed, i);
     const CuttingList list = tinyCuttingList(dice);
@@ -73,6 +74,24 @@ TEST_CASE("Small lists are cut at the least cost that trying everything finds, a
   CHECK(cut > 700);
   CHECK(refused > 30);
   CHECK(limited > 200);
+}
+
+TEST_CASE("Where points leave a choice of stock open that does not serve, every way to cut is tried, and it is said") {
+  const CuttingList lists[] = {
+      {{{52}}, 0, 0, {{27, 2}, {18, 3}, {17, 3}, {13, 5}, {10, 3}}},
+      {{{60}, {38}}, 0, 0, {{16, 1}, {11, 3}, {23, 1}, {5, 3}, {18, 3}, {22, 2}}},
+      {{{51}, {41, {}, 1}}, 0, 0, {{25, 5}, {16, 3}, {27, 3}, {12, 3}}},
+  };
+  for (const CuttingList& list : lists) {
+    INFO(listText(list));
+    CuttingPlan plan = planned(list);
+    CHECK(plan.provedBySearch);
+    CHECK(plan.proved());
+    CHECK(plan.total == leastByTrying(list));
+    CHECK(checkCutting(list, plan).text() == "");
+    plan.provedBySearch = false;
+    CHECK(checkCutting(list, plan).text() != "");
+  }
 }
 
 TEST_CASE("A list in another unit, in another order or with its lines split comes to the same total") {
