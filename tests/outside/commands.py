@@ -318,7 +318,7 @@ stop 1, look 0, note 0
 
 TRIM = """mark,length,quantity,colour
 head,8' 2",3,red
-jamb,84-1/2,2,red
+jamb,7' 0-1/2",2,red
 sill,3' 6",4,red
 """
 PLAIN = "stock 100  # bars\n88 1\n60 4\n55 2\n30 3\n"
@@ -396,7 +396,7 @@ CUT_REFUSED = [
         ["--stock", "20':3", "--stock", "10'"],
         "--stock: has a cost for some lengths and none for others; state one for each or for none",
     ),
-    ("length,count\n1,2\n", ["--stock", "20'"], None),
+    ("length,count\n1,2\n", ["--stock", "20'"], "list: line 1: no column is called quantity"),
     ("size,quantity\n1,2\n", ["--stock", "20'"], "list: line 1: has no column length; name it length, length_in or length_mm"),
     (
         "length,quantity\n1,2.5\n0,1\n",
