@@ -345,7 +345,7 @@ def cut_lists(folder):
     plain.write_text(PLAIN, encoding="utf-8")
 
     rows, rest = cut_rows(run("cut", trim, "--stock", "10' 2\"", "--kerf", "1/8"))
-    check(rest == "total 6, proved\n", f"cut, CSV: {rest}")
+    check(rest == "total 7, proved\n", f"cut, CSV: {rest}")  # no two of head and jamb fit one stock, two sills do
     columns = "pattern,times,stock,stock_in,length,length_in,quantity,mark,left,left_in"
     check(",".join(rows[0]) == columns, f"cut, columns: {list(rows[0])}")
     count = {}
@@ -366,7 +366,7 @@ def cut_lists(folder):
     check(rest == "total 7, proved\n" + PLAIN_PROOF, f"cut, proof: {rest}")
     _, rest = cut_rows(run("cut", plain, "--proof", "--language", "es"))
     check("ningún plan usa menos" in rest, f"cut, proof in Spanish: {rest}")
-    _, rest = cut_rows(run("cut", SOURCE / "tests/outside/cutting/classic/ft0060_1.txt", "--effort", "1000"))
+    _, rest = cut_rows(run("cut", SOURCE / "tests/outside/cutting/classic/ft0060_1.txt", "--effort", "200000"))
     check(re.fullmatch(r"total 2[1-9], bound 20\n", rest), f"cut, little effort: {rest}")
     same = said(run("cut", trim, "--stock", "20'")), said(run("cut", trim, "--stock", "20'"))
     check(same[0] == same[1], "the same list gives the same plan")
@@ -389,7 +389,7 @@ CSV = "length,quantity\n8' 2\",3\n"
 # text of the list, options, then all of standard error
 CUT_REFUSED = [
     (CSV, [], "--stock: is wanted with a table of lengths; write --stock and the length they are cut from"),
-    (CSV, ["--stock", "10 fo"], '--stock: "10 fo" is no length; write feet and inches as 7\' 6" or millimetres as 2286 mm'),
+    (CSV, ["--stock", "10 fo"], '--stock: "10 fo" is no length; write 7\' 6", 7 ft 6 in or 2286 mm'),
     (CSV, ["--stock", "20':x"], '--stock: "x" is no cost; write it like 12 or 12.50'),
     (
         CSV,
