@@ -91,6 +91,13 @@
     </message>
 </context>
 <context>
+    <name>ribwright::BlankView</name>
+    <message>
+        <source>The chosen blank</source>
+        <translation>La lámina elegida</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::BoardTools</name>
     <message>
         <source>place from the left corner and the concrete</source>
@@ -2054,6 +2061,105 @@
     </message>
 </context>
 <context>
+    <name>ribwright::SharingPanel</name>
+    <message>
+        <source>rake pair</source>
+        <translation>par de hastial</translation>
+    </message>
+    <message>
+        <source>rip pair</source>
+        <translation>par de tiras</translation>
+    </message>
+    <message>
+        <source>short beyond long</source>
+        <translation>corta tras larga</translation>
+    </message>
+    <message>
+        <source>short ones together</source>
+        <translation>cortas juntas</translation>
+    </message>
+    <message>
+        <source>Rake pairs</source>
+        <translation>Pares de hastial</translation>
+    </message>
+    <message>
+        <source>Rip pairs</source>
+        <translation>Pares de tiras</translation>
+    </message>
+    <message>
+        <source>Short beyond long</source>
+        <translation>Corta tras larga</translation>
+    </message>
+    <message>
+        <source>Short ones together</source>
+        <translation>Cortas juntas</translation>
+    </message>
+    <message>
+        <source>Blanks that give two pieces or more</source>
+        <translation>Láminas de las que salen dos piezas o más</translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <translation>Lámina</translation>
+    </message>
+    <message>
+        <source>Gives</source>
+        <translation>Da</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Cómo</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Saves</source>
+        <translation>Ahorra</translation>
+    </message>
+    <message>
+        <source>Sharing is off: each piece has its own blank.</source>
+        <translation>No se comparten láminas: cada pieza tiene la suya.</translation>
+    </message>
+    <message>
+        <source>No two pieces can share a blank so that less is bought.</source>
+        <translation>No hay dos piezas que compartan una lámina de modo que se compre menos.</translation>
+    </message>
+    <message>
+        <source>Wall %1</source>
+        <translation>Pared %1</translation>
+    </message>
+    <message>
+        <source>%1 turned</source>
+        <translation>%1 girada</translation>
+    </message>
+    <message>
+        <source>%1: nothing</source>
+        <translation>%1: nada</translation>
+    </message>
+    <message>
+        <source>%1: %2, blanks: %3</source>
+        <translation>%1: %2, láminas: %3</translation>
+    </message>
+    <message>
+        <source>Each kind alone would save: %1.</source>
+        <translation>Cada modo por sí solo ahorraría: %1.</translation>
+    </message>
+    <message>
+        <source>Blanks that give two pieces or more: %1. Less is bought by %2.</source>
+        <translation>Láminas de las que salen dos piezas o más: %1. Se compra menos: %2.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 m²)</source>
+        <translation>%1 (%2 m²)</translation>
+    </message>
+    <message>
+        <source>%1 (%2 sq ft)</source>
+        <translation>%1 (%2 ft²)</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::SilenceBar</name>
     <message>
         <source>Put aside</source>
@@ -3168,6 +3274,10 @@
     <message>
         <source>Bands: %1</source>
         <translation>Franjas: %1</translation>
+    </message>
+    <message>
+        <source>Sharing of blanks</source>
+        <translation>Piezas de una misma lámina</translation>
     </message>
 </context>
 </TS>

@@ -21,12 +21,12 @@ class Linked {
       : things_(std::move(things)), savings_(savings) {}
 
   Pairs lowest() {
-    solve(false, 0);
+    solve(isDense(), 0);
     while (!things_.empty() && !found_.oddSets.empty()) {
       const int few = solve(isDense(), kMost);
       if (found_.oddSets.empty()) break;
       takeFirst(few);
-      if (!things_.empty()) solve(false, 0);
+      if (!things_.empty()) solve(isDense(), 0);
     }
     if (!things_.empty()) settleAll();
     std::sort(pairs_.begin(), pairs_.end());
@@ -38,7 +38,34 @@ class Linked {
 
   int count() const { return static_cast<int>(things_.size()); }
   // Then a weight of 0 between all others makes them fewer odd sets at little cost.
-  bool isDense() const { return savings_.size() * 8 >= things_.size() * (things_.size() - 1) / 2; }
+  bool isDense() const {
+    return savings_.size() * 8 >= things_.size() * (things_.size() - 1) / 2 && !isOfTwoSides();
+  }
+
+  // No round of savings has an odd number: then there are no odd sets.
+  bool isOfTwoSides() const {
+    std::vector<std::vector<int>> links(at(count()));
+    for (const PairSaving& saving : savings_) {
+      links[at(saving.a)].push_back(saving.b);
+      links[at(saving.b)].push_back(saving.a);
+    }
+    std::vector<int> side(at(count()), -1);
+    for (int first = 0; first < count(); ++first) {
+      if (side[at(first)] >= 0) continue;
+      side[at(first)] = 0;
+      for (std::vector<int> waiting{first}; !waiting.empty();) {
+        const int from = waiting.back();
+        waiting.pop_back();
+        for (const int to : links[at(from)]) {
+          if (side[at(to)] == side[at(from)]) return false;
+          if (side[at(to)] >= 0) continue;
+          side[at(to)] = 1 - side[at(from)];
+          waiting.push_back(to);
+        }
+      }
+    }
+    return true;
+  }
 
   // Ranks for as many of the first things as fit, at most `most`; tells how many.
   int solve(bool everyone, int most) {

@@ -13,8 +13,8 @@ namespace {
 
 using Along = BlankCut::Along;
 
-constexpr double sheetHeight = 27;  // across the blank
-constexpr double leftRoom = 25;     // for what stands before the lower end
+constexpr double sheetHeight = 23;  // across the blank
+constexpr double leftRoom = 30;     // for what stands before the lower end
 constexpr double endRoom = 8;       // for "upper end"
 constexpr double sideRoom = 24;     // for distances from the lip edge
 constexpr double tick = 4.5;        // from the blank's edge to its figures
@@ -25,6 +25,13 @@ constexpr double roundText = 0.75;
 constexpr double shortest = 0.6;  // what is left of a stroke between two texts is drawn from this length on
 
 double figureRow() { return lineOf(siteText) + tick; }
+
+bool has(const BlankCuts& cuts, Along along) {
+  return std::any_of(cuts.cuts.begin(), cuts.cuts.end(), [along](const BlankCut& cut) { return cut.along == along; });
+}
+
+// Under the leg edge only slopes have figures.
+double lowerRow(const BlankCuts& cuts) { return has(cuts, Along::Slope) ? figureRow() : 2; }
 
 const char* wayId(Blank::Way way) {
   switch (way) {
@@ -50,7 +57,10 @@ struct Figure {
 class Picture {
  public:
   Picture(const NumberedBlank& blank, const BlankWords& words)
-      : blank_(blank), cuts_(blank.cuts), words_(words), room_(hasSides(blank.cuts) ? sideRoom + endRoom : endRoom) {}
+      : blank_(blank),
+        cuts_(blank.cuts),
+        words_(words),
+        room_(has(blank.cuts, Along::Lengthwise) ? sideRoom + endRoom : endRoom) {}
 
   void draw(Sketch& sketch, const Box& room) {
     box_ = {room.left + leftRoom, room.top + figureRow(), room.right - room_, 0};
@@ -61,11 +71,6 @@ class Picture {
     drawFigures(sketch, false);
     drawSides(sketch);
     drawWaste(sketch);
-  }
-
-  static bool hasSides(const BlankCuts& cuts) {
-    return std::any_of(cuts.cuts.begin(), cuts.cuts.end(),
-                       [](const BlankCut& cut) { return cut.along == Along::Lengthwise; });
   }
 
  private:
@@ -98,17 +103,17 @@ class Picture {
     };
     upright(box_.left - 1 - lineOf(siteText) / 2, "sharing.lower-end");
     upright(box_.right + room_ - endRoom + 1.5 + lineOf(siteText) / 2, "sharing.upper-end");
-    const auto edge = [&](double y, const char* id) {
-      sketch.text({{box_.left - leftRoom, y},
-                   siteText,
-                   TextAnchor::Start,
-                   0,
-                   true,
-                   shortened(say(id), siteText, true, leftRoom - 8),
-                   -1});
+    const auto edge = [&](const char* id, bool upper) {
+      const auto lines = wrapped(say(id), siteText, true, leftRoom - 8);
+      const double first =
+          upper ? box_.top : box_.bottom - siteLine * static_cast<double>(lines.size() - 1) - ascentOf(siteText);
+      for (std::size_t i = 0; i < lines.size(); ++i) {
+        const double y = first + ascentOf(siteText) + siteLine * static_cast<double>(i);
+        sketch.text({{box_.left - leftRoom, y}, siteText, TextAnchor::Start, 0, true, lines[i], -1});
+      }
     };
-    edge(box_.top + ascentOf(siteText), "sharing.lip");
-    edge(box_.bottom, "sharing.leg");
+    edge("sharing.lip", true);
+    edge("sharing.leg", false);
   }
 
   // Where a part is itself over its whole width: between its lower end and the lowest of its top.
@@ -134,16 +139,21 @@ class Picture {
     for (const std::string& name : {named, mark})
       tries.push_back(placed.part.upsideDown ? "← " + up + "  " + name : name + "  " + up + " →");
     tries.push_back(placed.part.upsideDown ? "← " + mark : mark + " →");
-    tries.push_back(mark);
     for (const std::string& words : tries) {
-      const double width = widthOf(words, siteText, true), height = lineOf(siteText);
-      if (width <= room.width() && height <= room.height() + 2)
+      if (widthOf(words, siteText, true) <= room.width() && lineOf(siteText) <= room.height() + 2)
         return sketch.text(textAround(room.middle(), siteText, true, 0, words));
-      const bool arrow = words.find("←") != std::string::npos || words.find("→") != std::string::npos;
-      if (!arrow && width <= room.height() && height <= room.width() + 2)
-        return sketch.text(textAround(room.middle(), siteText, true, 90, words));
     }
-    sketch.text(textAround(room.middle(), smallText, true, room.width() < room.height() ? 90 : 0, mark));
+    drawNarrow(sketch, room, mark, placed.part.upsideDown ? "←" : "→");
+  }
+
+  // A mark with its arrow below it, upright where the part is too short for that.
+  static void drawNarrow(Sketch& sketch, const Box& room, const std::string& mark, const char* arrow) {
+    const PaperPoint middle = room.middle();
+    const bool level = widthOf(mark, siteText, true) <= room.width() + 1;
+    const double beneath = level ? lineOf(siteText) : widthOf(mark, siteText, true) / 2 + lineOf(siteText) / 2 + 0.5;
+    const bool both = room.height() > (level ? 2 : 1) * lineOf(siteText) + (level ? 0 : beneath);
+    sketch.text(textAround({middle.x, middle.y - (both ? beneath / 2 : 0)}, siteText, true, level ? 0 : 90, mark));
+    if (both) sketch.text(textAround({middle.x, middle.y + beneath / 2}, siteText, true, 0, arrow));
   }
 
   // Distances from the lower end, over the lip edge or under the leg edge.
@@ -181,7 +191,7 @@ class Picture {
     std::sort(figures.begin(), figures.end(), [](const Figure& a, const Figure& b) { return a.at < b.at; });
     std::vector<RowLabel> labels;
     for (const Figure& figure : figures) labels.push_back({figure.at, lineOf(siteText)});
-    const auto places = rowOf(labels, box_.top - figureRow() / 2, box_.bottom + figureRow(), 0.5, {});
+    const auto places = rowOf(labels, box_.top - figureRow() / 2, box_.bottom + lowerRow(cuts_), 0.5, {});
     if (!places) return;
     for (std::size_t i = 0; i < figures.size(); ++i) {
       sketch.line({box_.right, figures[i].at}, {box_.right + tick, (*places)[i]}, thinLine);
@@ -219,7 +229,7 @@ class Picture {
 
 PageBlock blankPicture(const NumberedBlank& blank, const BlankWords& words) {
   const auto draw = [blank, words](Sketch& sketch, const Box& room) { Picture(blank, words).draw(sketch, room); };
-  return {sheetHeight + 2 * figureRow(), draw};
+  return {sheetHeight + figureRow() + lowerRow(blank.cuts), draw};
 }
 
 std::string blankHeading(const NumberedBlank& blank, const BlankWords& words) {
@@ -244,9 +254,11 @@ std::vector<std::string> cutLines(const NumberedBlank& blank, const BlankWords& 
                             {"to", text(cut.to.y)},
                             {"left", text(cut.from.x - lip)},
                             {"right", text(cut.to.x - lip)}};
-    const char* id = cut.along == Along::Slope        ? "sharing.cut.slope"
-                     : cut.along == Along::Lengthwise ? "sharing.cut.lengthwise"
-                                                      : "sharing.cut.across";
+    const bool whole = cut.from.x == blank.cuts.left && cut.to.x == blank.cuts.right;
+    const char* id = cut.along == Along::Lengthwise ? "sharing.cut.lengthwise"
+                     : cut.along == Along::Across   ? "sharing.cut.across"
+                     : whole                        ? "sharing.cut.slope"
+                                                    : "sharing.cut.slope-from";
     lines.push_back(words.words->say(id, values, words.style));
   }
   return lines;

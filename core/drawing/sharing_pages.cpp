@@ -7,7 +7,7 @@ namespace ribwright {
 namespace {
 
 constexpr const char* figures = "paper.sharing-figures";
-constexpr double between = 5;
+constexpr double between = 3;
 
 // What holds for all blanks of the page.
 PageBlock topOf(const BlankWords& words, const Box& work) {

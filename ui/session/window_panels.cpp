@@ -13,6 +13,7 @@
 #include "ui/panels/part_table.h"
 #include "ui/panels/particulars_panel.h"
 #include "ui/panels/placed_panel.h"
+#include "ui/panels/sharing_panel.h"
 #include "ui/panels/start_panel.h"
 #include "ui/panels/stated_panel.h"
 #include "ui/panels/survey_panel.h"
@@ -67,6 +68,10 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   WindowPanels panels;
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
+  panels.sharing = new SharingPanel(session, panels.order);
+  panels.order->add(panels.sharing, Texts::tr("Sharing of blanks"),
+                    [sharing = panels.sharing] { sharing->refill(); });
+  QObject::connect(panels.sharing, &SharingPanel::pointedAt, panels.order, &OrderTabs::pointedAt);
   addPage<CostPanel>(panels.order, session, Texts::tr("&Cost"));
   addPage<DifferencePanel>(panels.order, session, Texts::tr("Compared"));
   addPage<PlacedPanel>(panels.order, session, Texts::tr("Orders &placed"));
@@ -92,6 +97,7 @@ std::vector<StatedPanel*> WindowPanels::stated() const { return {openings, penet
 void WindowPanels::finishTyping() const {
   if (!areMade()) return;
   survey->finishTyping();
+  sharing->finishTyping();
   particulars->finishTyping();
   for (StatedPanel* each : stated()) each->finishTyping();
 }
