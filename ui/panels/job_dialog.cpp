@@ -86,6 +86,11 @@ void JobDialog::showPage(int page) {
   refresh();
 }
 
+void JobDialog::showPageOf(const std::string& path) {
+  const auto found = std::find_if(pages_.begin(), pages_.end(), [&](const Page& page) { return page.path == path; });
+  if (found != pages_.end()) showPage(static_cast<int>(found - pages_.begin()));
+}
+
 void JobDialog::finishTyping() {
   if (stack_->currentIndex() < 0) return;
   const Page& page = pages_[static_cast<std::size_t>(stack_->currentIndex())];

@@ -13,6 +13,7 @@
 #include "ui/panels/start_panel.h"
 #include "ui/panels/stated_panel.h"
 #include "ui/panels/survey_panel.h"
+#include "ui/panels/trim_panel.h"
 
 namespace ribwright {
 
@@ -57,6 +58,9 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   WindowPanels panels;
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
+  panels.trim = new TrimPanel(session, panels.order);
+  panels.order->add(panels.trim, Texts::tr("Trim"), [panel = panels.trim] { panel->refill(); });
+  QObject::connect(panels.trim, &TrimPanel::pointedAt, panels.order, &OrderTabs::pointedAt);
   panels.particulars = new ParticularsPanel(session, docks.particulars);
   panels.findings = new FindingPanel(session, docks.findings);
   docks.tables->setWidget(panels.tables);

@@ -19,6 +19,7 @@ class PartTable;
 class StartPanel;
 class StatedPanel;
 class SurveyPanel;
+class TrimPanel;
 
 struct WindowPanels {
   QTabWidget* tables = nullptr;
@@ -28,6 +29,7 @@ struct WindowPanels {
   BatchPanel* batches = nullptr;
   StartPanel* starts = nullptr;
   OrderTabs* order = nullptr;
+  TrimPanel* trim = nullptr;
   ParticularsPanel* particulars = nullptr;
   FindingPanel* findings = nullptr;
 
