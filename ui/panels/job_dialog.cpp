@@ -6,6 +6,7 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <algorithm>
 
 #include "core/editing/job_fields.h"
 #include "ui/panels/field_editor.h"
