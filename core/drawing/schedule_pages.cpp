@@ -1,5 +1,7 @@
 #include "core/drawing/schedule_pages.h"
 
+#include "core/drawing/delta_pages.h"
+#include "core/drawing/sharing_pages.h"
 #include "core/drawing/trim_pages.h"
 #include "core/job/fingerprint.h"
 
@@ -7,7 +9,14 @@ namespace ribwright {
 
 // Each kind of page adds its own here.
 std::vector<BarePage> bareSchedulePages(const Job& job, const Plan& plan, const PageFrame& frame) {
-  return trimPages(job, plan, frame);
+  std::vector<BarePage> pages;
+  const auto add = [&pages](std::vector<BarePage> more) {
+    for (BarePage& page : more) pages.push_back(std::move(page));
+  };
+  add(sharingPages(job, plan, frame));
+  add(trimPages(job, plan, frame));
+  add(deltaPages(job, plan, frame));
+  return pages;
 }
 
 std::vector<Page> schedulePages(const Job& job, const Plan& plan, PaperSize paper, const Words& words) {

@@ -5,6 +5,8 @@
 #include <map>
 #include <tuple>
 
+#include "core/takeoff/cost.h"
+
 namespace ribwright {
 namespace {
 
@@ -60,8 +62,20 @@ OrderChanges orderChanges(const Plan& before, const Plan& after) {
   return changes;
 }
 
+OrderChanges orderChanges(const Job& jobBefore, const Plan& before, const Job& jobAfter, const Plan& after) {
+  OrderChanges changes = orderChanges(before, after);
+  const auto was = sheetsCost(jobBefore.prices, before.order), is = sheetsCost(jobAfter.prices, after.order);
+  if (!was || !is) return changes;
+  changes.costMore = *is - *was;
+  changes.currency = jobAfter.prices.currency;
+  return changes;
+}
+
 std::string orderChangeText(const OrderChanges& changes, const Words& words, const LengthStyle& style) {
-  if (changes.sameOrder()) return words.say("order.same", {}, style);
+  std::string cost;
+  if (changes.costMore && *changes.costMore != Money())
+    cost = ", " + shownDifference(*changes.costMore, style.decimalSign, changes.currency);
+  if (changes.sameOrder()) return words.say("order.same", {}, style) + cost;
   Phrase more{"order.even"};
   if (changes.more != Length())
     more = {changes.more > Length() ? "order.more" : "order.less", {{"length", absolute(changes.more)}}};
@@ -71,7 +85,7 @@ std::string orderChangeText(const OrderChanges& changes, const Words& words, con
   const std::int64_t sheets = changes.sheetsMore;
   if (sheets > 0) text += counted("order.sheets-more", sheets, words, style);
   if (sheets < 0) text += counted("order.sheets-fewer", -sheets, words, style);
-  return text;
+  return text + cost;
 }
 
 }  // namespace ribwright

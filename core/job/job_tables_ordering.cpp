@@ -6,8 +6,6 @@ namespace ribwright {
 namespace {
 
 constexpr std::string_view reaches[] = {"off", "on", "per wall"};
-constexpr std::string_view priced[] = {"sheet", "trim", "cut", "charge"};
-constexpr std::string_view units[] = {"each", "foot", "metre", "square foot", "square metre", "pound", "kilogram"};
 constexpr std::string_view openings[] = {"any opening",   "doors",   "all but doors", "walk doors", "overhead doors",
                                          "sliding doors", "windows", "louvres",       "framed"};
 
@@ -70,11 +68,11 @@ void describe(Fields<Prices>& prices) {
 }
 
 void describe(Fields<Price>& price) {
-  price.member("what", &Price::what, "what is paid for", ChoiceWords(priced));
+  price.member("what", &Price::what, "what is paid for", ChoiceWords(priceWhatWords));
   price.member("item", &Price::item, "id of the profile or trim; of a charge what it is for", lineText);
   price.member("colour", &Price::colour, "if only of this colour", lineText);
   price.member("thickness", &Price::thickness, "if only of this base steel", sheetThickness);
-  price.member("per", &Price::per, "what the price is for", ChoiceWords(units));
+  price.member("per", &Price::per, "what the price is for", ChoiceWords(pricePerWords));
   price.required("cents", &Price::cents, "whole hundredths of the currency", WholeRange{0, 2'000'000'000});
 }
 

@@ -62,8 +62,8 @@ void describe(Fields<PlacedOrder>& order) {
   order.required("id", &PlacedOrder::id, "order number", idText);
   order.member("date", &PlacedOrder::date, "when it was placed", lineText);
   order.member("placed", &PlacedOrder::placed, "what was ordered");
-  order.member("received", &PlacedOrder::received, "what came");
-  order.member("shortfall", &PlacedOrder::shortfall, "what did not come, or came unfit");
+  order.member("received", &PlacedOrder::received, "what came fit to hang");
+  order.member("shortfall", &PlacedOrder::shortfall, "what will not come, or came unfit");
 }
 
 void describe(Fields<SheetLot>& lot) {

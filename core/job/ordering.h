@@ -50,10 +50,10 @@ struct Price {
   enum class Per { Each, Foot, Metre, SquareFoot, SquareMetre, Pound, Kilogram };
   What what = What::Sheet;
   std::string item;
-  std::string colour;               // empty: of every colour that no other price names
+  std::string colour;               // empty: of every colour that no other price names; "translucent": such sheets
   std::optional<Length> thickness;  // absent: of every thickness that no other price names
-  Per per = Per::Foot;
-  int cents = 0;  // whole hundredths of the currency, >= 0
+  Per per = Per::Foot;              // of a cut or a charge: not used, each
+  int cents = 0;                    // whole hundredths of the currency, >= 0
   bool operator==(const Price&) const = default;
 };
 

@@ -1,5 +1,5 @@
-// Choices of what is stated of a wall's openings, steel and trim, in the words of the job file, in the order of their
-// enums.
+// Choices of what is stated of a wall's openings, steel and trim, and of prices, in the words of the job file, in the
+// order of their enums.
 #pragma once
 
 #include <string_view>
@@ -12,6 +12,9 @@ inline constexpr std::string_view openingKindWords[] = {"walk door", "overhead d
                                                         "window",    "louvre",        "framed"};
 inline constexpr std::string_view penetrationShapeWords[] = {"round", "rectangular"};
 inline constexpr std::string_view girtTypedByWords[] = {"web line", "bottom", "top", "centre"};
+inline constexpr std::string_view priceWhatWords[] = {"sheet", "trim", "cut", "charge"};
+inline constexpr std::string_view pricePerWords[] = {"each",         "foot",  "metre",   "square foot",
+                                                     "square metre", "pound", "kilogram"};
 inline constexpr std::string_view girtFlangeWords[] = {"up", "down"};
 inline constexpr std::string_view trimWhereWords[] = {"head",       "jamb",           "sill",          "header cover",
                                                       "jamb cover", "outside corner", "inside corner", "rake",

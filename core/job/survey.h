@@ -59,6 +59,8 @@ struct SheetLot {
   bool operator==(const SheetLot&) const = default;
 };
 
+// received: what came fit to hang. shortfall: what came unfit, or will not come. A sheet is counted in one of them, or
+// is still to come.
 struct PlacedOrder {
   std::string id, date;
   std::vector<SheetLot> placed, received, shortfall;

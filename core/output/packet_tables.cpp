@@ -1,9 +1,13 @@
 #include "core/output/packet_tables.h"
 
+#include "core/output/bundle_table.h"
+#include "core/output/cost_table.h"
 #include "core/output/opening_table.h"
+#include "core/output/sharing_table.h"
 #include "core/output/survey_table.h"
 #include "core/output/tables.h"
 #include "core/output/trim_tables.h"
+#include "core/takeoff/sheet_needs.h"
 
 namespace ribwright {
 
@@ -13,6 +17,10 @@ std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const Len
   const TrimTakeoff trim = trimTakeoff(job, plan.layouts());
   const std::vector<TrimBatch> batches = trimBatches(job, trim);
   return {{"sheet-order.csv", what("sheet-order"), 0, bytes(sheetOrderTable(plan, style.units))},
+          {"sharing.csv", what("sharing"), 0, bytes(sharingTable(job, plan, style.units))},
+          {"bundles.csv", what("bundles"), 0, bytes(bundleTable(job, plan, style.units))},
+          {"delta-order.csv", what("delta-order"), 0,
+           bytes(deltaOrderTable(deltaOrder(sheetNeeds(plan.order, plan.layouts()), job.facts.orders), style.units))},
           {"pieces.csv", what("pieces"), 0, bytes(pieceTable(plan, style.units))},
           {"holes.csv", what("holes"), 0, bytes(holeTable(plan, style.units))},
           {"cuts.csv", what("cuts"), 0, bytes(cutTable(plan, style.units))},

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "core/checks/delivery_checks.h"
 #include "core/checks/findings_of.h"
+#include "core/checks/order_checks.h"
 #include "core/checks/trim_checks.h"
 #include "core/layout/lay_out_wall.h"
 
@@ -66,6 +68,10 @@ std::vector<Finding> gathered(const Job& job, const Plan& plan) {
   std::vector<Finding> all = findingsOfJob(job);
   checkTrims(job, plan.layouts(), all);
   for (const auto& wall : plan.walls) all.insert(all.end(), wall->findings.begin(), wall->findings.end());
+  const auto ofOrder = findingsOfOrder(job, plan.layouts(), plan.order);
+  all.insert(all.end(), ofOrder.begin(), ofOrder.end());
+  const auto ofDeliveries = findingsOfDeliveries(job, plan.layouts(), plan.order);
+  all.insert(all.end(), ofDeliveries.begin(), ofDeliveries.end());
   std::erase_if(all, [&](const Finding& finding) {
     return std::any_of(job.silenced.begin(), job.silenced.end(),
                        [&](const SilencedFinding& s) { return s.key == finding.key(); });

@@ -53,8 +53,8 @@ CutShape cutShape(const Piece& piece, const Module& module, Hand hand) {
   return shape;
 }
 
-bool isUncut(const Piece& piece) {
-  return piece.kind == PieceKind::Full && piece.blankLength == piece.top - piece.bottom;
+bool isUncut(const Piece& piece, Length bought) {
+  return piece.kind == PieceKind::Full && bought == piece.top - piece.bottom;
 }
 
 }  // namespace ribwright

@@ -20,7 +20,7 @@ struct CutShape {
 
 CutShape cutShape(const Piece& piece, const Module& module, Hand hand);
 
-// Nothing is cut: a whole sheet, as long as its blank.
-bool isUncut(const Piece& piece);
+// Nothing is cut: a whole sheet, as long as it is bought.
+bool isUncut(const Piece& piece, Length bought);
 
 }  // namespace ribwright

@@ -1,50 +1,20 @@
 #include "core/takeoff/sheet_order.h"
 
+#include <algorithm>
 #include <map>
 #include <stdexcept>
-#include <tuple>
 
+#include "core/cutting/share_blanks.h"
 #include "core/job/by_id.h"
 #include "core/job/section.h"
 #include "core/job/sheet_weight.h"
-#include "core/takeoff/cut_shape.h"
+#include "core/takeoff/order_codes.h"
+#include "core/takeoff/sold_lengths.h"
 
 namespace ribwright {
 namespace {
 
-// What makes two sheets one line, in the order that lines stand: the longest first.
-struct LineKey {
-  std::string profile;
-  Length thickness;
-  std::string colour;
-  bool translucent = false;
-  Length length;
-
-  friend bool operator<(const LineKey& a, const LineKey& b) {
-    return std::tie(a.profile, a.thickness, a.colour, a.translucent, b.length) <
-           std::tie(b.profile, b.thickness, b.colour, b.translucent, a.length);
-  }
-};
-
-struct Gathered {
-  std::vector<std::string> marks;
-  std::map<CutShape, int> shapes;  // in order of first appearance: 0, 1 ...
-  int line = 0;
-};
-
-using Lines = std::map<LineKey, Gathered>;
-
-// Where a piece is ordered: its line, and which of the line's cut shapes it has; none for a plain sheet.
-struct Place {
-  const Gathered* line = nullptr;
-  std::optional<int> shape;
-};
-
-const Wall& wallOf(const Job& job, const WallLayout& layout) {
-  const Wall* wall = byLetter(job.walls, layout.letter);
-  if (!wall) throw std::invalid_argument("sheet order: no wall " + layout.letter);
-  return *wall;
-}
+using Layouts = std::vector<const WallLayout*>;
 
 const Profile& profileOf(const Job& job, const std::string& id) {
   const Profile* profile = byId(job.profiles, id);
@@ -52,86 +22,126 @@ const Profile& profileOf(const Job& job, const std::string& id) {
   return *profile;
 }
 
-// The lines of one run, but for translucency and length. Translucent sheets have no paint, so the band's colour says
-// nothing.
-LineKey keyOf(const Job& job, const Band& band) {
-  return {band.profile, band.thickness.value_or(profileOf(job, band.profile).thickness), band.colour, false, Length()};
-}
-
-std::vector<Place> gather(const Job& job, const WallLayout& layout, Lines& lines) {
-  std::vector<LineKey> runKeys;
-  const Wall& wall = wallOf(job, layout);
-  for (const SheetRun& run : layout.runs)
-    runKeys.push_back(keyOf(job, wall.bands.at(static_cast<std::size_t>(run.band))));
-  std::vector<Place> places;
-  places.reserve(layout.pieces.size());
-  for (const Piece& piece : layout.pieces) {
-    const auto run = static_cast<std::size_t>(piece.run);
-    const Module& module = layout.runs.at(run).modules.at(static_cast<std::size_t>(piece.module));
-    LineKey key = runKeys.at(run);
-    key.translucent = module.translucent;
-    if (key.translucent) key.colour.clear();
-    key.length = piece.blankLength;
-    Gathered& line = lines[key];
-    line.marks.push_back(piece.mark);
-    Place place{&line, std::nullopt};
-    if (!isUncut(piece)) {
-      const CutShape shape = cutShape(piece, module, layout.direction.hand);
-      place.shape = line.shapes.emplace(shape, static_cast<int>(line.shapes.size())).first->second;
+std::vector<std::vector<int>> blanksOfPieces(const Layouts& layouts, const std::vector<Blank>& blanks) {
+  std::vector<std::vector<int>> blankOf;
+  for (const WallLayout* layout : layouts) blankOf.emplace_back(layout->pieces.size(), -1);
+  for (std::size_t i = 0; i < blanks.size(); ++i) {
+    if (blanks[i].parts.empty()) throw std::invalid_argument("sheet order: a blank without a piece");
+    for (const BlankPart& part : blanks[i].parts) {
+      int& blank = blankOf.at(static_cast<std::size_t>(part.piece.wall)).at(static_cast<std::size_t>(part.piece.piece));
+      if (blank >= 0) throw std::invalid_argument("sheet order: a piece in two blanks");
+      blank = static_cast<int>(i);
     }
-    places.push_back(place);
   }
-  return places;
+  for (const auto& wall : blankOf) {
+    if (std::count(wall.begin(), wall.end(), -1) > 0) throw std::invalid_argument("sheet order: a piece in no blank");
+  }
+  return blankOf;
 }
 
-// 0: a ... 25: z, 26: aa, 27: ab ...
-std::string shapeLetters(int shape) {
-  std::string letters;
-  for (int left = shape; left >= 0; left = left / 26 - 1)
-    letters.insert(letters.begin(), static_cast<char>('a' + left % 26));
-  return letters;
-}
-
-OrderLine lineOf(const LineKey& key, Gathered& gathered, const Profile& profile, double developedWidth) {
-  OrderLine line;
-  line.line = gathered.line;
-  line.profile = key.profile;
-  line.colour = key.colour;
-  line.translucent = key.translucent;
-  line.thickness = key.thickness;
-  line.length = key.length;
-  line.marks = std::move(gathered.marks);
-  line.coverArea = profile.cover * key.length * line.quantity();
-  if (!key.translucent) {
-    line.kilograms =
-        line.quantity() * sheetKilograms(developedWidth, key.length, key.thickness, profile.coatingGramsPerSquareMetre);
+class OrderWork {
+ public:
+  OrderWork(const Job& job, const Layouts& layouts, std::vector<Blank> blanks) : job_(job), layouts_(layouts) {
+    order_.blankOf = blanksOfPieces(layouts, blanks);
+    order_.blanks = std::move(blanks);
+    order_.places.resize(order_.blanks.size());
   }
-  return line;
-}
+
+  SheetOrder work() {
+    const auto& blanks = order_.blanks;
+    for (std::size_t from = 0, to = 0; from < blanks.size(); from = to) {
+      while (to < blanks.size() && blanks[to].sheet == blanks[from].sheet) ++to;
+      if (to < blanks.size() && blanks[to].sheet < blanks[from].sheet)
+        throw std::invalid_argument("sheet order: blanks of one class are not together");
+      addClass(static_cast<int>(from), static_cast<int>(to));
+    }
+    order_.codes = orderCodes(order_, layouts_);
+    return std::move(order_);
+  }
+
+ private:
+  void addClass(int from, int to) {
+    const SheetClass& sheet = order_.blanks[static_cast<std::size_t>(from)].sheet;
+    const Profile& profile = profileOf(job_, sheet.profile);
+    SoldClass sold = soldOf(job_.settings, profile, order_.blanks, from, to);
+    std::stable_sort(sold.sheets.begin(), sold.sheets.end(), [](const SoldSheet& a, const SoldSheet& b) {
+      return a.length != b.length ? a.length > b.length : a.first < b.first;
+    });
+    const std::size_t firstLine = order_.lines.size();
+    for (const SoldSheet& one : sold.sheets) {
+      if (order_.lines.size() == firstLine || order_.lines.back().length != one.length)
+        beginLine(sheet, profile, one.length);
+      addSheet(one);
+    }
+    for (std::size_t line = firstLine; line < order_.lines.size(); ++line) finish(order_.lines[line], profile);
+    if (sold.cut) order_.shelfCuts.push_back(std::move(*sold.cut));
+  }
+
+  void beginLine(const SheetClass& sheet, const Profile& profile, Length length) {
+    OrderLine line;
+    line.line = static_cast<int>(order_.lines.size()) + 1;
+    line.profile = sheet.profile;
+    line.colour = sheet.colour;
+    line.translucent = sheet.translucent;
+    line.thickness = sheet.thickness;
+    line.length = length;
+    line.firstSheet = static_cast<int>(order_.sheets.size());
+    line.metalWidth = profile.metalWidth();
+    order_.lines.push_back(std::move(line));
+  }
+
+  void addSheet(const SoldSheet& sold) {
+    OrderLine& line = order_.lines.back();
+    const Length kerf = job_.settings.kerf;
+    OrderedSheet sheet{line.line - 1, sold.first, sold.blanks, sold.used, {}};
+    const Length rest = sold.length - sold.used - kerf;
+    if (rest > Length() && rest >= job_.settings.leastDrop) sheet.drop = rest;
+    Length from;
+    for (const int blank : sold.blanks) {
+      order_.places[static_cast<std::size_t>(blank)] = {line.line - 1, static_cast<int>(order_.sheets.size()), from};
+      from += order_.blanks[static_cast<std::size_t>(blank)].length + kerf;
+    }
+    line.marks.push_back(marksOf(sold.blanks));
+    order_.sheets.push_back(std::move(sheet));
+  }
+
+  std::string marksOf(const std::vector<int>& blanks) const {
+    std::string marks;
+    for (const int blank : blanks) {
+      for (const BlankPart& part : order_.blanks[static_cast<std::size_t>(blank)].parts) {
+        if (!marks.empty()) marks += '+';
+        marks += layouts_[static_cast<std::size_t>(part.piece.wall)]
+                     ->pieces[static_cast<std::size_t>(part.piece.piece)]
+                     .mark;
+      }
+    }
+    return marks;
+  }
+
+  void finish(OrderLine& line, const Profile& profile) {
+    line.spares = sparesOf(job_.settings.spares, line.hung());
+    line.coverArea = profile.cover * line.length * line.quantity();
+    if (line.translucent) return;
+    const auto [width, isNew] = developedWidths_.try_emplace(line.profile);
+    if (isNew) width->second = sectionOf(profile).developedWidth;
+    line.kilograms = line.quantity() *
+                     sheetKilograms(width->second, line.length, line.thickness, profile.coatingGramsPerSquareMetre);
+  }
+
+  const Job& job_;
+  const Layouts& layouts_;
+  std::map<std::string, double> developedWidths_;
+  SheetOrder order_;
+};
 
 }  // namespace
 
-SheetOrder sheetOrder(const Job& job, const std::vector<const WallLayout*>& layouts) {
-  Lines lines;
-  std::vector<std::vector<Place>> places;
-  for (const WallLayout* layout : layouts) places.push_back(gather(job, *layout, lines));
+SheetOrder sheetOrder(const Job& job, const Layouts& layouts) {
+  return sheetOrder(job, layouts, shareBlanks(job, layouts));
+}
 
-  SheetOrder order;
-  std::map<std::string, double> developedWidths;
-  for (auto& [key, gathered] : lines) {
-    const Profile& profile = profileOf(job, key.profile);
-    const auto [width, isNew] = developedWidths.try_emplace(key.profile);
-    if (isNew) width->second = sectionOf(profile).developedWidth;
-    gathered.line = static_cast<int>(order.lines.size()) + 1;
-    order.lines.push_back(lineOf(key, gathered, profile, width->second));
-  }
-  for (const auto& wall : places) {
-    std::vector<std::string>& codes = order.codes.emplace_back();
-    for (const Place& place : wall) {
-      codes.push_back(std::to_string(place.line->line) + (place.shape ? shapeLetters(*place.shape) : ""));
-    }
-  }
-  return order;
+SheetOrder sheetOrder(const Job& job, const Layouts& layouts, std::vector<Blank> blanks) {
+  return OrderWork(job, layouts, std::move(blanks)).work();
 }
 
 }  // namespace ribwright

@@ -110,7 +110,7 @@ void add(Text& text, const Piece& piece) {
 void add(Text& text, const OrderLine& line) {
   text.word("order") << line.line;
   text.word(line.profile).word(line.colour) << line.translucent << line.thickness << line.length << line.coverArea;
-  text << static_cast<int>(line.kilograms * 1000);
+  text << static_cast<int>(line.kilograms * 1000) << line.spares << line.firstSheet;
   for (const std::string& mark : line.marks) text.word(mark);
   text.end();
 }
@@ -135,6 +135,11 @@ std::string planText(const Plan& plan) {
   for (const auto& wall : plan.walls) all += layoutText(wall->layout);
   Text text;
   for (const OrderLine& line : plan.order.lines) add(text, line);
+  for (const OrderedSheet& sheet : plan.order.sheets) {
+    text.word("sheet") << sheet.line << sheet.used << sheet.drop;
+    for (const int blank : sheet.blanks) text << blank;
+    text.end();
+  }
   for (const auto& codes : plan.order.codes) {
     for (const std::string& code : codes) text.word(code);
     text.end();

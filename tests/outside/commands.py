@@ -202,6 +202,9 @@ stop 1, look 0, note 0
 """
 SHED_WROTE = """Wrote into yard:
   sheet-order.csv: sheets to order, a line a length
+  sharing.csv: which pieces come out of one blank, and where in it
+  bundles.csv: how the sheets are packed, from the top of each bundle
+  delta-order.csv: what is to be ordered now, what is used from site, what is left over
   pieces.csv: every piece: its place, size and kind
   holes.csv: every hole of every sheet: not for drilling
   cuts.csv: corners of every piece, to cut by

@@ -7,6 +7,7 @@ of a piece within its blank, every hole in metal and its screw counted once.
 
 import csv
 import io
+import re
 import sys
 import tempfile
 from fractions import Fraction
@@ -18,7 +19,13 @@ from hole_rows import holes_add_up  # noqa: E402
 from packets import SAMPLES, check, finish, inches, read_job, run  # noqa: E402
 
 COLUMNS = {
-    "sheet-order.csv": "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks",
+    "sharing.csv": "blank,way,profile,thickness_in,colour,length,length_in,part,mark,wall,turned,upside_down,left_in,right_in,"
+    "from_in,to_in,saved_in",
+    "sheet-order.csv": "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks,"
+    "spares,blank_lengths_in,metal_sqft,pieces_sqft,cut_outs_sqft,drops_sqft,waste_sqft,spares_sqft,waste_lb",
+    "delta-order.csv": "list,profile,thickness_in,colour,length,length_in,quantity,cut_to_in,order_state,marks",
+    "bundles.csv": "bundle,wall,set_down_from_in,set_down_to_in,place,marks,line,profile,thickness_in,colour,length,length_in,"
+    "weight_lb,bundle_weight_lb",
     "pieces.csv": "wall,mark,module,hang_order,left_in,right_in,bottom_in,low_edge_in,high_edge_in,blank_length_in,kind,batch,"
     "left_edge_in,right_edge_in,peak_u_in,order_code",
     "holes.csv": "mark,support,x_in,s_in,wall,u_in,z_in,through_lap,screw,edge_x_in,chalk_in,count,basis,status,drilled,zone",
@@ -82,7 +89,8 @@ def twice_area(corners):
 
 def order_adds_up(where, job, order, pieces, units):
     covers = {p["id"]: round(inches(p["cover"]) * INCH) for p in job["profiles"]}
-    check(sum(int(line["quantity"]) for line in order) == len(pieces), f"{where}: as many sheets as pieces")
+    sheets = sum(int(line["quantity"]) - int(line["spares"]) for line in order)
+    check(sheets == sum(len(line["marks"].split()) for line in order), f"{where}: a mark a sheet and none for spares")
     check([line["line"] for line in order] == [str(i + 1) for i in range(len(order))], f"{where}: lines are numbered")
     by_line = {}
     for piece in pieces:
@@ -91,8 +99,10 @@ def order_adds_up(where, job, order, pieces, units):
         at = f"{where}: order line {line['line']}"
         length, quantity = nanometres(line["length_in"], small(units)), int(line["quantity"])
         mine = by_line.get(line["line"], [])
-        check(sorted(line["marks"].split()) == sorted(p["mark"] for p in mine), f"{at}: its marks are its pieces")
-        check(quantity == len(line["marks"].split()), f"{at}: a mark a sheet")
+        marks, spares = line["marks"].split(), int(line["spares"])
+        check(sorted("+".join(marks).split("+")) == sorted(p["mark"] for p in mine), f"{at}: its marks are its pieces")
+        check(quantity == len(marks) + spares, f"{at}: a sheet a mark, and its spares")
+        steel_adds_up(at, job, line, marks, units)
         check(length > 0 and quantity > 0, f"{at}: something to order")
         check(nanometres(line["total_length_ft"], large(units)) == length * quantity, f"{at}: total length")
         area = Fraction(covers[line["profile"]] * length * quantity, large(units) ** 2)
@@ -102,6 +112,51 @@ def order_adds_up(where, job, order, pieces, units):
         check(inches(line["length"]) * INCH == length, f"{at}: both lengths are the same")
         for piece in mine:
             check(nanometres(piece["blank_length_in"], small(units)) <= length, f"{at}: long enough for {piece['mark']}")
+
+
+def steel_adds_up(at, job, line, marks, units):
+    """bought = pieces + cut-outs + drops + waste + spares, each to two decimals; and no blank longer than its sheet."""
+    length = nanometres(line["length_in"], small(units))
+    profile = next(p for p in job["profiles"] if p["id"] == line["profile"])
+    width = sum(round(inches(profile[part]) * INCH) for part in ("over", "cover", "under"))
+    bought = Fraction(width * length * int(line["quantity"]), large(units) ** 2)
+    check(abs(Fraction(line["metal_sqft"]) - bought) <= Fraction(1, 200), f"{at}: metal width x length x quantity")
+    parts = sum(Fraction(line[key]) for key in line if key.endswith("_sqft") and key not in ("metal_sqft", "area_sqft"))
+    check(abs(parts - bought) <= Fraction(3, 100), f"{at}: pieces, cut-outs, drops, waste and spares are all of it")
+    blanks = line["blank_lengths_in"].split()
+    check(len(blanks) == len(marks), f"{at}: blanks for every sheet")
+    for blank in blanks:
+        used = sum(nanometres(one, small(units)) for one in blank.split("+"))
+        check(used <= length, f"{at}: {blank} is no more than the sheet")
+
+
+def bundles_hold(where, job, bundles, order, pieces, units):
+    """Every sheet in one bundle, within the limits, as it is hung."""
+    hung = {p["mark"]: int(p["hang_order"]) for p in pieces}
+    limits = {"heaviest_kilograms": 1000, "most_sheets": 40, "length_spread": "120\""} | job["settings"].get("bundles", {})
+    by_bundle = {}
+    for row in bundles:
+        by_bundle.setdefault(row["bundle"], []).append(row)
+    for line in order:
+        mine = [row for row in bundles if row["line"] == line["line"]]
+        check(len(mine) == int(line["quantity"]), f"{where}: all of line {line['line']} is packed")
+        marks = sorted(row["marks"] for row in mine if row["marks"])
+        check(marks == sorted(line["marks"].split()), f"{where}: each sheet of line {line['line']} once")
+    for name, rows in by_bundle.items():
+        at = f"{where}: bundle {name}"
+        check([row["place"] for row in rows] == [str(i + 1) for i in range(len(rows))], f"{at}: from the top")
+        check(len({(row["wall"], row["profile"], row["colour"], row["thickness_in"]) for row in rows}) == 1, f"{at}: one kind")
+        check(len(rows) <= limits["most_sheets"], f"{at}: not too many sheets")
+        lengths = [nanometres(row["length_in"], small(units)) for row in rows]
+        spread = round(inches(limits["length_spread"]) * INCH)
+        check(max(lengths) - min(lengths) <= spread, f"{at}: lengths near each other")
+        if rows[0]["weight_lb"]:
+            unit = POUND if units == "ft-in" else 1
+            total = Fraction(rows[0]["bundle_weight_lb"])
+            check(abs(sum(Fraction(row["weight_lb"]) for row in rows) - total) <= Fraction(len(rows), 20) + 1, f"{at}: weight")
+            check(len(rows) == 1 or total * unit <= limits["heaviest_kilograms"] + 1, f"{at}: not too heavy")
+        orders = [hung[row["marks"].split("+")[0]] for row in rows if row["marks"]]
+        check(orders == sorted(orders), f"{at}: first hung on top")
 
 
 def trim_adds_up(where, job, order, cuts, units):
@@ -146,6 +201,21 @@ def trim_adds_up(where, job, order, cuts, units):
         check(sum(large_(line[share]) for share in shares) == stock * quantity, f"{at}: bought = its shares")
         check(sum(small_(row["length_in"]) for rows in mine for row in rows) == large_(line["pieces_ft"]), f"{at}: pieces")
         check(line["result"] in ("proved", "not proved", "to length"), f"{at}: result {line['result']!r}")
+
+
+def delta_covers_the_order(where, delta, order, units):
+    """Every sheet of the order is to be ordered or comes from one that is there, long enough, each mark once."""
+    marks = sorted(mark for line in order for mark in line["marks"].split())
+    served = sorted(mark for row in delta if row["list"] in ("order", "use") for mark in row["marks"].split())
+    check(marks == served, f"{where}: each sheet ordered or served once")
+    for row in delta:
+        at = f"{where}: delta-order.csv {row['list']} {row['length']}"
+        check(row["list"] in ("order", "use", "left", "to come"), f"{at}: a list that is known")
+        check((row["cut_to_in"] != "") == (row["list"] == "use"), f"{at}: cut to just what is used")
+        if row["list"] == "use":
+            check(nanometres(row["cut_to_in"], small(units)) <= nanometres(row["length_in"], small(units)), f"{at}: long enough")
+            check(int(row["quantity"]) >= len(row["marks"].split()), f"{at}: a sheet each")
+            check(row["order_state"] in ("on site", "to come"), f"{at}: where it is")
 
 
 def pieces_are_whole(where, pieces, cuts, units):
@@ -215,6 +285,8 @@ def main():
                 where = f"{sample.name} {units}"
                 trim_adds_up(where, read_job(sample), t["trim-order.csv"], t["trim-cuts.csv"], units)
                 order_adds_up(where, read_job(sample), t["sheet-order.csv"], t["pieces.csv"], units)
+                bundles_hold(where, read_job(sample), t["bundles.csv"], t["sheet-order.csv"], t["pieces.csv"], units)
+                delta_covers_the_order(where, t["delta-order.csv"], t["sheet-order.csv"], units)
                 pieces_are_whole(where, t["pieces.csv"], t["cuts.csv"], units)
                 screws = holes_add_up(where, read_job(sample), t["holes.csv"], t["pieces.csv"], t["cuts.csv"], in_nanometres(units))
                 check(screws > 0, f"{where}: has screws")
@@ -251,7 +323,8 @@ def same_in_both_units(where, tables):
         check(len(feet) == len(metric), f"{where} {name}: as many rows in both units")
         for a, b in zip(feet, metric):
             for key in (k for k in a if k.endswith("_in")):
-                same = nanometres(a[key], INCH) == nanometres(b[key], MILLIMETRE)
+                inch, millimetre = re.split("[ +]", a[key]), re.split("[ +]", b[key])  # a list of blanks in one cell
+                same = [nanometres(one, INCH) for one in inch] == [nanometres(one, MILLIMETRE) for one in millimetre]
                 check(same, f"{where} {name} {key}: {a[key]} in is {b[key]} mm")
     for a, b in zip(tables["ft-in"]["sheet-order.csv"], tables["mm"]["sheet-order.csv"]):
         at = f"{where}: line {a['line']}"

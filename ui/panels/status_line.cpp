@@ -71,7 +71,8 @@ void StatusLine::showJob() {
 QString StatusLine::whatChanged() const {
   QStringList words;
   const OrderChanges& order = session_.orderChanges();
-  if (!order.changedSheets.empty() || !order.sameOrder())
+  const bool otherCost = order.costMore.value_or(Money()) != Money();
+  if (!order.changedSheets.empty() || !order.sameOrder() || otherCost)
     words << QString::fromStdString(orderChangeText(order, session_.words(), session_.style()));
   const QString batches = changeText(session_.batchChanges());
   if (!batches.isEmpty()) words << batches;

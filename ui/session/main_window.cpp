@@ -35,6 +35,7 @@
 #include "ui/session/appearance.h"
 #include "ui/session/opening_file.h"
 #include "ui/session/plan_laying.h"
+#include "ui/session/price_file.h"
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
 #include "ui/session/recent_menu.h"
@@ -217,6 +218,9 @@ void MainWindow::connectActions() {
   on(actions_.writeSurvey, [this] { surveys_.askAndWrite(); });
   on(actions_.readOpenings, [this] { finishTyping(), tell(askAndReadOpenings(session_, this)); });
   on(actions_.writeOpenings, [this] { finishTyping(), tell(askAndWriteOpenings(session_, this)); });
+  on(actions_.readPrices, [this] { finishTyping(), tell(askAndReadPrices(session_, this)); });
+  on(actions_.writePrices, [this] { finishTyping(), tell(askAndWritePrices(session_, this)); });
+  on(actions_.writeCost, [this] { finishTyping(), tell(askAndWriteCost(session_, this)); });
   on(actions_.savePacket, [this] { askForFolder(); });
   on(actions_.stopPacket, [this] { packet_.stop(); });
   on(actions_.print, [this] { finishTyping(), session_.settle(), askAndPrint(session_, this); });

@@ -97,7 +97,7 @@ void Session::show(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> p
   const std::string letter = sameFile && wall_ >= 0 ? chosenWall().letter : std::string();
   if (!sameFile) chosen_.reset(), chosenParts_.clear(), wanted_.clear();
   batchChanges_ = sameFile ? ribwright::batchChanges(previous, *plan) : BatchChanges{};
-  orderChanges_ = sameFile ? ribwright::orderChanges(previous, *plan) : OrderChanges{};
+  orderChanges_ = sameFile ? ribwright::orderChanges(*opened_->job, previous, *job, *plan) : OrderChanges{};
   opened_->job = std::move(job);
   opened_->plan = std::move(plan);
   findingParts_.clear();

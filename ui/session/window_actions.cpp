@@ -87,6 +87,11 @@ void makeJobMenu(WindowActions& actions, QMenu* menu) {
   actions.readOpenings = add(menu, Texts::tr("Read an opening sche&dule…"), "readOpenings");
   actions.readOpenings->setToolTip(Texts::tr("Change and add openings by a table; none is removed"));
   actions.writeOpenings = add(menu, Texts::tr("Write the openin&g schedule…"), "writeOpenings");
+  actions.readPrices = add(menu, Texts::tr("Read a price &list…"), "readPrices");
+  actions.readPrices->setToolTip(Texts::tr("Change, add and strike prices by a table; what it does not name stays"));
+  actions.writePrices = add(menu, Texts::tr("Write the pri&ce list…"), "writePrices");
+  actions.writePrices->setToolTip(Texts::tr("With a row for everything that has no price yet"));
+  actions.writeCost = add(menu, Texts::tr("Write the cost of the jo&b…"), "writeCost");
   menu->addSeparator();
   actions.savePacket =
       add(menu, Texts::tr("Save pac&ket…"), "savePacket", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
@@ -163,10 +168,10 @@ WindowActions makeActions(QMainWindow& window) {
 }
 
 std::vector<QAction*> WindowActions::ofJob() const {
-  return {reload,        panelsAsShipped, save,     saveAs,    readSurvey, writeSurvey, readOpenings,
-          writeOpenings, savePacket,      print,    asPrinted, zoomIn,     zoomOut,     fit,
-          nextPanel,     previousPanel,   stepBack, cut,       copy,       paste,       remove,
-          chooseAll,     jobParticulars,  building};
+  return {reload,        panelsAsShipped, save,        saveAs,    readSurvey,     writeSurvey, readOpenings,
+          writeOpenings, readPrices,      writePrices, writeCost, savePacket,     print,       asPrinted,
+          zoomIn,        zoomOut,         fit,         nextPanel, previousPanel,  stepBack,    cut,
+          copy,          paste,           remove,      chooseAll, jobParticulars, building};
 }
 
 std::vector<QAction*> WindowActions::ofPages() const {

@@ -12,7 +12,7 @@ namespace ribwright {
 
 struct WindowActions {
   QAction *newJob, *open, *reload, *save, *saveAs, *readSurvey, *writeSurvey, *readOpenings, *writeOpenings,
-      *savePacket, *stopPacket, *print, *quit;
+      *readPrices, *writePrices, *writeCost, *savePacket, *stopPacket, *print, *quit;
   QAction *undo, *redo, *cut, *copy, *paste, *remove, *chooseAll, *building, *jobParticulars;
   QAction *asPrinted, *zoomIn, *zoomOut, *fit, *previousPage, *nextPage;
   QAction *nextPanel, *previousPanel, *panelsAsShipped, *stepBack, *quickStart, *keys;

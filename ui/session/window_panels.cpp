@@ -5,11 +5,14 @@
 #include <QTabWidget>
 
 #include "ui/panels/batch_panel.h"
+#include "ui/panels/cost_panel.h"
+#include "ui/panels/difference_panel.h"
 #include "ui/panels/finding_panel.h"
 #include "ui/panels/order_tabs.h"
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
 #include "ui/panels/particulars_panel.h"
+#include "ui/panels/placed_panel.h"
 #include "ui/panels/start_panel.h"
 #include "ui/panels/stated_panel.h"
 #include "ui/panels/survey_panel.h"
@@ -52,6 +55,13 @@ void makeTables(WindowPanels& panels, Session& session, QWidget* parent) {
     panels.tables->addTab(each, {});
 }
 
+// A page of the Order dock that makes itself up anew.
+template <class Page>
+void addPage(OrderTabs* tabs, Session& session, const QString& title) {
+  auto* page = new Page(session, tabs);
+  tabs->add(page, title, [page] { page->refill(); });
+}
+
 }  // namespace
 
 WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::function<void(const Part&)>& pointedAt) {
@@ -61,6 +71,9 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   panels.trim = new TrimPanel(session, panels.order);
   panels.order->add(panels.trim, Texts::tr("Trim"), [panel = panels.trim] { panel->refill(); });
   QObject::connect(panels.trim, &TrimPanel::pointedAt, panels.order, &OrderTabs::pointedAt);
+  addPage<CostPanel>(panels.order, session, Texts::tr("&Cost"));
+  addPage<DifferencePanel>(panels.order, session, Texts::tr("Compared"));
+  addPage<PlacedPanel>(panels.order, session, Texts::tr("Orders &placed"));
   panels.particulars = new ParticularsPanel(session, docks.particulars);
   panels.findings = new FindingPanel(session, docks.findings);
   docks.tables->setWidget(panels.tables);

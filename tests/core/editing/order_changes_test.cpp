@@ -33,7 +33,7 @@ int sheets(const Job& job) {
   return count;
 }
 
-OrderChanges changes(int lengths, Length more, int sheetsMore) { return {lengths, more, sheetsMore, {}}; }
+OrderChanges changes(int lengths, Length more, int sheetsMore) { return {lengths, more, sheetsMore, {}, {}, {}}; }
 
 }  // namespace
 
@@ -97,4 +97,29 @@ TEST_CASE("the change is said in the language of the window, one and many, more 
   CHECK(said(changes(1, -in(4), -1)) == "1 length changed, −4\", 1 sheet fewer");
   CHECK(said(changes(2, Length(), 2)) == "2 lengths changed, as much in all, 2 sheets more");
   CHECK(said(changes(3, ft(2, 4), 1), "es") == "3 largos cambiados, +2' 4\", 1 lámina más");
+}
+
+TEST_CASE("with prices stated an edit says what the sheets cost more") {
+  Job before = workshop();
+  for (const Profile& profile : before.profiles)
+    before.prices.items.push_back({Price::What::Sheet, profile.id, "", {}, Price::Per::Foot, 310});
+  before.prices.currency = "$";
+  Job after = before;
+  after.walls[A].base.drop += in(6);
+  const auto between = [](const Job& a, const Job& b) { return orderChanges(a, plan(a), b, plan(b)); };
+  const OrderChanges found = between(before, after);
+  REQUIRE(found.costMore);
+  // 3.10 a foot: 1.55 for each half foot, and each line rounded for itself.
+  const std::int64_t exact = 310 * found.more.nanometres() / Length::feet(1).nanometres();
+  CHECK(std::abs(found.costMore->cents() - exact) <= 20);
+  CHECK(found.costMore->cents() > 0);
+  CHECK(said(found).ends_with(", +" + shownMoney(*found.costMore, '.', "$")));
+  CHECK(between(after, before).costMore == -*found.costMore);
+  CHECK(said(between(before, before)) == "the same lengths");
+  Job dearer = before;
+  dearer.prices.items[0].cents += 1;
+  CHECK(said(between(before, dearer)).starts_with("the same lengths, +$"));
+  CHECK(!between(workshop(), after).costMore);  // nothing was priced before
+  after.prices.items.clear();
+  CHECK(said(between(before, after)) == said(orderChanges(plan(before), plan(after))));
 }

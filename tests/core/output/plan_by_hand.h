@@ -52,6 +52,8 @@ inline WallLayout frontByHand() {
   // As a layout may give it: beginning anywhere.
   rake.rings = {
       {{rake.right, rake.rightEdge}, {rake.right, rake.bottom}, {rake.left, rake.bottom}, {rake.left, rake.leftEdge}}};
+  full.area = Area::trapezoid(Length::inches(145, 48), Length::inches(145, 48), Length::inches(38, 16));
+  rake.area = Area::trapezoid(Length::inches(157, 16), Length::inches(170), Length::inches(38, 16));
   wall.pieces = {full, rake};
   return wall;
 }
@@ -88,6 +90,7 @@ inline WallLayout backByHand() {
                     {in(138, 16), in(130)},
                     {in(138, 16), in(10)}},
                    box(in(110), in(114), in(30), in(36))};
+  notched.area = in(38, 16) * in(120) - in(20) * in(40) - in(4) * in(6);
   wall.pieces = {notched};
   return wall;
 }
@@ -107,6 +110,7 @@ inline Plan planByHand() {
   steel.colour = "barn red, dark";
   steel.thickness = Length::nanometres(546'100);  // 0.0215 in
   steel.length = Length::feet(14, 2);
+  steel.metalWidth = Length::inches(38, 16);
   steel.marks = {"A1", "A2"};
   steel.coverArea = Length::feet(3) * steel.length * 2;
   steel.kilograms = 45.359237;
@@ -117,7 +121,20 @@ inline Plan planByHand() {
   light.marks = {"C1"};
   light.coverArea = Length::feet(3) * light.length;
   light.kilograms = 0;  // not stated
+  light.firstSheet = 2;
   plan.order.lines = {steel, light};
+  for (const PieceRef& ref : {PieceRef{0, 0}, PieceRef{0, 1}, PieceRef{1, 0}}) {
+    const int line = ref.wall, sheet = static_cast<int>(plan.order.sheets.size());
+    const Piece& piece =
+        plan.walls[static_cast<std::size_t>(ref.wall)]->layout.pieces[static_cast<std::size_t>(ref.piece)];
+    Blank blank;
+    blank.length = piece.blankLength;
+    blank.parts.emplace_back().piece = ref;
+    plan.order.blanks.push_back(blank);
+    plan.order.sheets.push_back({line, ref, {sheet}, blank.length, {}});
+    plan.order.places.push_back({line, sheet, {}});
+  }
+  plan.order.blankOf = {{0, 1}, {2}};
   plan.order.codes = {{"1a", "1b"}, {"2a"}};
   return plan;
 }

@@ -15,20 +15,27 @@ std::string shown(const Table& table) { return csvText(table, false); }
 
 }  // namespace
 
+// Metal 38-1/4 x 170 in twice, of it 38-1/4 x 145-3/4 and a rake from 157-1/4 to 170 in: 82.18 of 90.31 ft2.
 // 2 sheets of 14 ft 2 in: 28 ft 4 in = 28.333... ft; 3 ft x 14 ft 2 in x 2 = 85 ft2; 45.359237 kg = 100 lb.
 TEST_CASE("the sheet order adds up cover, length and quantity") {
   CHECK(shown(sheetOrderTable(planByHand(), feetInches)) ==
-        "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks\r\n"
-        "1,rib-36-1.25-at-12,0.0215,\"barn red, dark\",\"14' 2\"\"\",170,2,28.333333333,85.00,100.0,A1 A2\r\n"
-        "2,rib-36-1.25-at-12,0.0215,translucent,\"10' 0-1/8\"\"\",120.125,1,10.010416667,30.03,,C1\r\n");
+        "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks,"
+        "spares,blank_lengths_in,metal_sqft,pieces_sqft,cut_outs_sqft,drops_sqft,waste_sqft,spares_sqft,waste_lb\r\n"
+        "1,rib-36-1.25-at-12,0.0215,\"barn red, dark\",\"14' 2\"\"\",170,2,28.333333333,85.00,100.0,A1 A2,"
+        "0,146 170,90.31,82.18,0.00,0.00,8.13,0.00,9.0\r\n"
+        "2,rib-36-1.25-at-12,0.0215,translucent,\"10' 0-1/8\"\"\",120.125,1,10.010416667,30.03,,C1,"
+        "0,120,31.91,26.15,0.00,0.00,5.76,0.00,\r\n");
 }
 
 // 14 ft 2 in = 4318 mm; 10 ft 0-1/8 in = 3051.175 mm; 85 ft2 = 7.8967584 m2; 30.03125 ft2 = 2.78999... m2.
 TEST_CASE("in millimetres the order's units change, in the header and in the figures") {
   CHECK(shown(sheetOrderTable(planByHand(), millimetres)) ==
-        "line,profile,thickness_mm,colour,length,length_mm,quantity,total_length_m,area_m2,weight_kg,marks\r\n"
-        "1,rib-36-1.25-at-12,0.5461,\"barn red, dark\",4318 mm,4318,2,8.636,7.90,45.4,A1 A2\r\n"
-        "2,rib-36-1.25-at-12,0.5461,translucent,3051.175 mm,3051.175,1,3.051175,2.79,,C1\r\n");
+        "line,profile,thickness_mm,colour,length,length_mm,quantity,total_length_m,area_m2,weight_kg,marks,"
+        "spares,blank_lengths_mm,metal_m2,pieces_m2,cut_outs_m2,drops_m2,waste_m2,spares_m2,waste_kg\r\n"
+        "1,rib-36-1.25-at-12,0.5461,\"barn red, dark\",4318 mm,4318,2,8.636,7.90,45.4,A1 A2,"
+        "0,3708.4 4318,8.39,7.63,0.00,0.00,0.76,0.00,4.1\r\n"
+        "2,rib-36-1.25-at-12,0.5461,translucent,3051.175 mm,3051.175,1,3.051175,2.79,,C1,"
+        "0,3048,2.96,2.43,0.00,0.00,0.53,0.00,\r\n");
 }
 
 TEST_CASE("pieces stand wall by wall in hanging order, with their metal in u and z") {

@@ -1,0 +1,37 @@
+// How the order is packed: bundles of one wall and one class of sheets, as they are hung.
+//
+// A bundle lies with the sheet that is hung first on top. A wall's sheets of one class are taken in hanging order and a
+// bundle is closed where the next sheet would pass a limit of Settings::bundles, which gives the fewest bundles that
+// keep the order. A sheet that passes the weight limit by itself is a bundle of its own. A sheet that several pieces
+// come from goes with the wall of the piece that is hung first. Spares are packed apart, class by class, longest at the
+// bottom, and are set down at no wall.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/takeoff/sheet_order.h"
+
+namespace ribwright {
+
+struct BundledSheet {
+  int line = 0;   // index into SheetOrder::lines
+  int sheet = 0;  // index into SheetOrder::sheets; -1: a spare
+  bool operator==(const BundledSheet&) const = default;
+};
+
+struct Bundle {
+  std::string name;  // "A-1", "A-2" ... by wall; of spares "spare-1" ...
+  std::string wall;  // letter; empty: spares
+  SheetClass sheet;
+  std::vector<BundledSheet> sheets;  // from the top
+  double kilograms = 0;              // 0 for translucent sheets
+  Length longest, shortest;
+  // u on the wall between which its sheets are hung: set down on the ground before it. Both 0 for spares.
+  Length setDownFrom, setDownTo;
+};
+
+// Every sheet of the order in exactly one bundle; walls in the order of `layouts`, then spares.
+std::vector<Bundle> bundlesOf(const Job& job, const std::vector<const WallLayout*>& layouts, const SheetOrder& order);
+
+}  // namespace ribwright

@@ -1,0 +1,229 @@
+#include "ui/panels/cost_rows.h"
+
+#include <QCoreApplication>
+
+#include "core/output/figures.h"
+
+namespace ribwright {
+
+namespace {
+
+struct Texts {
+  Q_DECLARE_TR_FUNCTIONS(ribwright::CostRows)
+};
+
+QString text(const std::string& of) { return QString::fromStdString(of); }
+
+LengthStyle styleOf(const Job& job) { return {job.units, job.decimalSign}; }
+
+QString lengthText(const Job& job, Length length) {
+  return length == Length() ? QString() : text(fineText(length, styleOf(job)));
+}
+
+QString perText(Price::Per per) {
+  switch (per) {
+    case Price::Per::Each:
+      return Texts::tr("each");
+    case Price::Per::Foot:
+      return Texts::tr("a foot");
+    case Price::Per::Metre:
+      return Texts::tr("a metre");
+    case Price::Per::SquareFoot:
+      return Texts::tr("a square foot");
+    case Price::Per::SquareMetre:
+      return Texts::tr("a square metre");
+    case Price::Per::Pound:
+      return Texts::tr("a pound");
+    case Price::Per::Kilogram:
+      return Texts::tr("a kilogram");
+  }
+  return {};
+}
+
+QString whatText(Price::What what) {
+  switch (what) {
+    case Price::What::Sheet:
+      return Texts::tr("sheets");
+    case Price::What::Trim:
+      return Texts::tr("trim");
+    case Price::What::Cut:
+      return Texts::tr("cuts");
+    case Price::What::Charge:
+      return Texts::tr("charge");
+  }
+  return {};
+}
+
+QString priceText(const Job& job, const CostLine& line) {
+  if (!line.price) return Texts::tr("no price");
+  const QString money = moneyOf(job, Money::cents(line.price->cents));
+  return line.length == Length() ? money : money + QLatin1Char(' ') + perText(line.price->per);
+}
+
+QString amountText(const Job& job, const CostLine& line) {
+  if (line.amount) return moneyOf(job, *line.amount);
+  return line.price ? Texts::tr("cannot be reckoned") : QStringLiteral("?");
+}
+
+QString moreMoney(const Job& job, const std::optional<Money>& money) {
+  return money ? text(shownDifference(*money, job.decimalSign, job.prices.currency)) : QStringLiteral("?");
+}
+
+QString moreText(std::int64_t more) {
+  return (more > 0   ? QStringLiteral("+")
+          : more < 0 ? QStringLiteral("−")
+                     : QString()) +
+         QString::number(more < 0 ? -more : more);
+}
+
+QString moreWeight(const Job& job, std::int64_t grams) {
+  const QString figure = text(weightText(std::abs(static_cast<double>(grams)) / 1000, job.units));
+  return (grams < 0 ? QStringLiteral("−") : grams > 0 ? QStringLiteral("+") : QString()) + figure;
+}
+
+QString weightUnit(const Job& job) { return job.units == UnitSystem::FeetInches ? Texts::tr("lb") : Texts::tr("kg"); }
+
+QString marksText(const std::vector<std::string>& marks) {
+  QStringList all;
+  for (const std::string& mark : marks) {
+    if (!mark.empty()) all << text(mark);
+  }
+  return all.join(QLatin1Char(' '));
+}
+
+PartRows::Row rowOf(QStringList cells) { return {std::nullopt, std::move(cells)}; }
+
+}  // namespace
+
+QString moneyOf(const Job& job, Money money) { return text(shownMoney(money, job.decimalSign, job.prices.currency)); }
+
+QString kindText(CostKind kind) {
+  switch (kind) {
+    case CostKind::Full:
+      return Texts::tr("full sheets");
+    case CostKind::Rip:
+      return Texts::tr("ripped");
+    case CostKind::Rake:
+      return Texts::tr("under a rake");
+    case CostKind::Notched:
+      return Texts::tr("notched");
+    case CostKind::Above:
+      return Texts::tr("above openings");
+    case CostKind::Below:
+      return Texts::tr("below openings");
+    case CostKind::Mixed:
+      return Texts::tr("several cuts");
+    case CostKind::Spare:
+      return Texts::tr("spares");
+    case CostKind::Trim:
+      return Texts::tr("trim");
+    case CostKind::Cut:
+      return Texts::tr("cuts");
+    case CostKind::Charge:
+      return Texts::tr("charges");
+  }
+  return {};
+}
+
+QString thingText(const BoughtThing& thing) {
+  if (thing.what == Price::What::Cut) return Texts::tr("cuts that part a sheet or a stick");
+  const QString item = text(thing.item);
+  if (thing.colour == translucentColour) return item + QLatin1Char(' ') + Texts::tr("translucent");
+  return thing.colour.empty() ? item : item + QLatin1Char(' ') + text(thing.colour);
+}
+
+QString classText(const SheetClass& sheet) {
+  return thingText({Price::What::Sheet, sheet.profile,
+                    sheet.translucent ? std::string(translucentColour) : sheet.colour, sheet.thickness});
+}
+
+PartRows costRows(const Job& job, const JobCost& cost) {
+  PartRows all;
+  all.style = styleOf(job);
+  all.columns = {{Texts::tr("For")},          {Texts::tr("What")},
+                 {Texts::tr("Length"), true}, {Texts::tr("How many"), true},
+                 {Texts::tr("Spares"), true}, {Texts::tr("Price"), true},
+                 {Texts::tr("Amount"), true}, {Texts::tr("Of it waste"), true}};
+  for (const CostLine& line : cost.lines) {
+    const bool metal = line.length > Length();
+    all.rows.push_back(
+        rowOf({whatText(line.thing.what), thingText(line.thing), lengthText(job, line.length),
+               QString::number(line.quantity), metal ? QString::number(line.spares) : QString(), priceText(job, line),
+               amountText(job, line), metal && line.amount ? moneyOf(job, line.forWaste) : QString()}));
+  }
+  return all;
+}
+
+PartRows differenceRows(const Job& job, const OrderDifference& difference) {
+  PartRows all;
+  all.style = styleOf(job);
+  all.columns = {{Texts::tr("For")},
+                 {Texts::tr("What")},
+                 {Texts::tr("Length"), true},
+                 {Texts::tr("Before"), true},
+                 {Texts::tr("Now"), true},
+                 {Texts::tr("More"), true},
+                 {Texts::tr("Weight, %1").arg(weightUnit(job)), true},
+                 {Texts::tr("Cost"), true}};
+  for (const LineChange& line : difference.lines) {
+    all.rows.push_back(rowOf({whatText(line.thing.what), thingText(line.thing), lengthText(job, line.length),
+                              QString::number(line.before), QString::number(line.after), moreText(line.more()),
+                              moreWeight(job, line.gramsAfter - line.gramsBefore), moreMoney(job, line.costMore())}));
+  }
+  return all;
+}
+
+PartRows deltaRows(const Job& job, const DeltaOrder& delta) {
+  PartRows all;
+  all.style = styleOf(job);
+  all.columns = {{Texts::tr("What to do")},     {Texts::tr("Sheets")},       {Texts::tr("Length"), true},
+                 {Texts::tr("How many"), true}, {Texts::tr("Cut to"), true}, {Texts::tr("For")}};
+  for (const SheetLot& lot : delta.toOrder) {
+    all.rows.push_back(rowOf({Texts::tr("order"),
+                              classText(kindOf(lot).sheet),
+                              lengthText(job, lot.length),
+                              QString::number(lot.quantity),
+                              {},
+                              marksText(lot.marks)}));
+  }
+  for (const ServedNeeds& served : delta.served) {
+    const QString cut = served.cutOff() == Length() ? QString() : lengthText(job, served.need);
+    all.rows.push_back(rowOf({served.toCome ? Texts::tr("use when it comes") : Texts::tr("use from site"),
+                              classText(served.sheet.sheet), lengthText(job, served.sheet.length),
+                              QString::number(served.marks.size()), cut, marksText(served.marks)}));
+  }
+  for (const UnneededSheets& left : delta.leftOver) {
+    for (const auto& [count, words] : {std::pair(left.onSite, Texts::tr("left over on site")),
+                                       std::pair(left.toCome, Texts::tr("to come, not needed"))}) {
+      if (count == 0) continue;
+      all.rows.push_back(rowOf(
+          {words, classText(left.sheet.sheet), lengthText(job, left.sheet.length), QString::number(count), {}, {}}));
+    }
+  }
+  return all;
+}
+
+std::vector<PlacedRow> placedRows(const Job& job) {
+  std::vector<PlacedRow> rows;
+  for (const PlacedOrder& order : job.facts.orders) {
+    for (const auto& [kind, count] : countsOf(order)) rows.push_back({order.id, order.date, kind, count});
+  }
+  return rows;
+}
+
+PartRows shownRows(const Job& job, const std::vector<PlacedRow>& rows) {
+  PartRows all;
+  all.style = styleOf(job);
+  all.columns = {{Texts::tr("Order")},        {Texts::tr("Date")},          {Texts::tr("Sheets")},
+                 {Texts::tr("Length"), true}, {Texts::tr("Ordered"), true}, {Texts::tr("Received"), true},
+                 {Texts::tr("Short"), true},  {Texts::tr("To come"), true}};
+  for (const PlacedRow& row : rows) {
+    const auto number = [](std::int64_t count) { return QString::number(count); };
+    all.rows.push_back(rowOf({text(row.order), text(row.date), classText(row.kind.sheet),
+                              lengthText(job, row.kind.length), number(row.count.placed), number(row.count.received),
+                              number(row.count.missing), number(row.count.toCome())}));
+  }
+  return all;
+}
+
+}  // namespace ribwright
