@@ -2774,6 +2774,120 @@
     </message>
 </context>
 <context>
+    <name>ribwright::TrimChart</name>
+    <message>
+        <source>Stock lengths of trim and what is cut from each</source>
+        <translation>Largos de almacén de remates y qué se corta de cada uno</translation>
+    </message>
+    <message>
+        <source>ordered to length</source>
+        <translation>se pide a su largo</translation>
+    </message>
+    <message>
+        <source>proved: no less would do</source>
+        <translation>demostrado: con menos no alcanza</translation>
+    </message>
+    <message>
+        <source>not proved</source>
+        <translation>no demostrado</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>kept %1</source>
+        <translation>guardar %1</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1. Lengths: %2, together %3; used %4 %, waste %5; %6</source>
+        <translation>%1. Largos: %2, en total %3; aprovechado %4 %, desperdicio %5; %6</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::TrimPanel</name>
+    <message>
+        <source>Take the shipped trim</source>
+        <translation>Tomar los remates incluidos</translation>
+    </message>
+    <message>
+        <source>Trim and rules…</source>
+        <translation>Remates y reglas…</translation>
+    </message>
+    <message>
+        <source>Takes rules, and the trim that they name, for all that the job has no rule for</source>
+        <translation>Toma reglas, y los remates que nombran, para todo lo que no tiene regla en el trabajo</translation>
+    </message>
+    <message>
+        <source>What is trimmed with what, how long, and in which lengths it is sold</source>
+        <translation>Qué se remata con qué, de qué largo, y en qué largos se vende</translation>
+    </message>
+    <message>
+        <source>Pieces of trim, in the order in which they are set</source>
+        <translation>Piezas de remate, en el orden en que se colocan</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Pared</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Remate</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Partes</translation>
+    </message>
+    <message>
+        <source>The job states no trim. Take what ships, and make it the job&apos;s own.</source>
+        <translation>El trabajo no indica remates. Tome los incluidos y hágalos propios del trabajo.</translation>
+    </message>
+    <message>
+        <source>No rule finds a place to trim.</source>
+        <translation>Ninguna regla encuentra un lugar que rematar.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation> kg</translation>
+    </message>
+    <message>
+        <source> lb</source>
+        <translation> lb</translation>
+    </message>
+    <message>
+        <source>Pieces: %1. Working out how to cut them…</source>
+        <translation>Piezas: %1. Calculando cómo cortarlas…</translation>
+    </message>
+    <message>
+        <source>Pieces: %1. Stock lengths: %2, together %3, %4; used %5 %, waste %6</source>
+        <translation>Piezas: %1. Largos de almacén: %2, en total %3, %4; aprovechado %5 %, desperdicio %6</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::TypedField</name>
     <message>
         <source>Length</source>
@@ -3168,6 +3282,10 @@
     <message>
         <source>Bands: %1</source>
         <translation>Franjas: %1</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Remates</translation>
     </message>
 </context>
 </TS>

@@ -78,8 +78,8 @@ QString TrimChart::headingOf(const TrimBatch& batch) const {
                          : batch.proved()   ? tr("proved: no less would do")
                                             : tr("not proved");
   const QString trim = batch.colour.empty() ? text(batch.trim) : tr("%1, %2").arg(text(batch.trim), text(batch.colour));
-  return tr("%1: %n length(s), %2, %3 % used, %4 waste; %5", nullptr, static_cast<int>(batch.sticks.size()))
-      .arg(trim, text(dimensionText(bought, style_)), QString::number(used),
+  return tr("%1. Lengths: %2, together %3; used %4 %, waste %5; %6")
+      .arg(trim, QString::number(batch.sticks.size()), text(dimensionText(bought, style_)), QString::number(used),
            text(dimensionText(batch.total(&TrimStick::waste), style_)), result);
 }
 

@@ -126,7 +126,7 @@ void TrimPanel::refill() {
                           : tr("No rule finds a place to trim."));
     return;
   }
-  summary_->setText(tr("%n piece(s) of trim; working out how to cut them…", nullptr, count()));
+  summary_->setText(tr("Pieces: %1. Working out how to cut them…").arg(count()));
   work_.cut(session_.sharedJob(), takeoff_);
 }
 
@@ -187,9 +187,9 @@ void TrimPanel::showCuts(const std::vector<TrimBatch>& batches) {
   const bool metric = style.units == UnitSystem::Millimetres;
   const QString weight = text(weightText(kilograms, style.units)) + (metric ? tr(" kg") : tr(" lb"));
   const int used = bought > Length() ? static_cast<int>(100 * cut.inMetres() / bought.inMetres()) : 0;
-  summary_->setText(tr("%n piece(s) from %1 stock lengths: %2 bought, %3; %4 % used, %5 waste", nullptr, count())
-                        .arg(QString::number(sticks), text(dimensionText(bought, style)), weight, QString::number(used),
-                             text(dimensionText(waste, style))));
+  summary_->setText(tr("Pieces: %1. Stock lengths: %2, together %3, %4; used %5 %, waste %6")
+                        .arg(QString::number(count()), QString::number(sticks), text(dimensionText(bought, style)),
+                             weight, QString::number(used), text(dimensionText(waste, style))));
   proof_->setText(proofs.join(QStringLiteral("\n\n")));
 }
 
