@@ -2,6 +2,7 @@
 
 #include "core/drawing/delta_pages.h"
 #include "core/drawing/sharing_pages.h"
+#include "core/drawing/trim_pages.h"
 #include "core/job/fingerprint.h"
 
 namespace ribwright {
@@ -13,6 +14,7 @@ std::vector<BarePage> bareSchedulePages(const Job& job, const Plan& plan, const 
     for (BarePage& page : more) pages.push_back(std::move(page));
   };
   add(sharingPages(job, plan, frame));
+  add(trimPages(job, plan, frame));
   add(deltaPages(job, plan, frame));
   return pages;
 }

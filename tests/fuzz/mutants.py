@@ -213,6 +213,24 @@ COST = [
     ("a price that is blank stays", "core/output/price_table.cpp", "read_.taken.push_back(pricedName(price, before_.units));", "taken_.clear();\n    read_.taken.push_back(pricedName(price, before_.units));"),
     ("any lot of the kind is kept", "core/editing/placed_order_edits.cpp", "if (quantity > 0) lots.insert(lots.begin() + at, lot);", "lots.insert(lots.begin() + at, lot);"),
 ]
+TRIM = [
+    ("heads without their jamb trims", "core/takeoff/trim_openings.cpp", "right_ - left_ + beyond * 2);", "right_ - left_ + beyond);"),
+    ("a door has a sill", "core/takeoff/trim_openings.cpp", "if (!cut_.reachesFloor && sill_ > ", "if (sill_ > "),
+    ("one jamb", "core/takeoff/trim_openings.cpp", "{Side::Left, Side::Right}", "{Side::Left}"),
+    ("base trim through the doors", "core/takeoff/trim_openings.cpp", "if (across) taken.push_back(", "if (across && z > whole.right) taken.push_back("),
+    ("base trim under sheets that hang over", "core/takeoff/trim_runs.cpp", "if (!trimmed) return;", ""),
+    ("rakes rounded down", "core/takeoff/trim_runs.cpp", "root * root < square ? root + 1 : root", "root"),
+    ("every point of a top begins a piece", "core/takeoff/trim_runs.cpp", "if (last.b != a) return false;", "return false;"),
+    ("inside taken for outside", "core/takeoff/trim_corners.cpp", "bend > 0 ?", "bend < 0 ?"),
+    ("corners up to the higher top", "core/takeoff/trim_corners.cpp", "std::min(a.top, b.top)}", "std::max(a.top, b.top)}"),
+    ("any opening before windows", "core/takeoff/trim_rules.cpp", "if (of == TrimRule::Of::AnyOpening) return 0;", "if (of == TrimRule::Of::AnyOpening) return 3;"),
+    ("splices without a lap", "core/takeoff/trim_splices.cpp", "at += one - trim.spliceLap;", "at += one;"),
+    ("a stub is cut", "core/takeoff/trim_splices.cpp", "if (lengths.back() < shortestRest) evenLastTwo(lengths);", "(void)evenLastTwo;"),
+    ("the head is set before the jambs", "core/takeoff/trim_order.cpp", "return says >= 0;", "return says > 9;"),
+    ("cuts without a kerf", "core/takeoff/trim_cuts.cpp", "return at + cut + settings_.kerf;", "return at + cut;"),
+    ("a drop is freed without a cut", "core/takeoff/trim_cuts.cpp", "      stick.kerfs += settings_.kerf;\n      stick.drop = drop;", "      stick.drop = drop;"),
+    ("the first part of a length is cut each time", "core/takeoff/trim_cuts.cpp", "refs.at(taken_[line]++)", "refs.at(taken_[line])"),
+]
 # For each kind: its mutants, the programs whose tests must see them, and of the random tests those that look at what they change.
 KINDS = {
     "sheets": (SHEETS, ["test_layout", "test_checks", "test_plan", "test_fuzz"], "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*"),
@@ -221,6 +239,7 @@ KINDS = {
     "survey": (SURVEY, ["test_fastening", "test_output"], ""),
     "edits": (EDITS, ["test_editing", "test_fuzz"], "random edits*"),
     "sharing": (SHARING, ["test_cutting", "test_fuzz"], "Blanks of random*"),
+    "trim": (TRIM, ["test_takeoff", "test_fuzz"], "Trim of random*"),
     "cost": (COST, ["test_units", "test_takeoff", "test_output", "test_editing", "test_checks", "test_fuzz"], "costs of random*,two states*,a wall alone*"),
 }
 RANDOM = {"test_fuzz", "test_outside"}
