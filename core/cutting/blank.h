@@ -25,7 +25,9 @@ struct BlankPart {
   // Its lower end lies toward the blank's upper end. Not turned, that is so for the pieces of walls hung right to left.
   bool upsideDown = false;
   Length left, right;  // x of its metal in the blank
-  Length from, to;     // y of the room it takes, rectangle to rectangle; of a rake pair the rooms overlap
+  // y of the room it takes, rectangle to rectangle; of a rake pair the rooms overlap. Its lower end lies on `from`, or
+  // upside down on `to`; an allowance at the other.
+  Length from, to;
   bool operator==(const BlankPart&) const = default;
 };
 
@@ -39,7 +41,9 @@ struct Blank {
   };
   Way way = Way::Alone;
   SheetClass sheet;
-  Length length;                 // that it must measure at least, allowance and kerfs within; not yet a length made
+  Length length;  // that it must measure at least, allowance and kerfs within; not yet a length made
+  // So much less is bought than for its parts alone, by the lengths made (see bought_length.h).
+  Length saved;
   std::vector<BlankPart> parts;  // the longest first, then by mark
   bool operator==(const Blank&) const = default;
 };

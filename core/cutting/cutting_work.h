@@ -23,7 +23,9 @@ class CuttingWork {
   std::int64_t left() const { return stopped() ? 0 : allotted_ - spent_; }
 
   // From now on so many steps may be taken before it is stopped, within the limit.
-  void allot(std::int64_t steps) { allotted_ = spent_ + std::min(steps, std::max<std::int64_t>(0, options_.effort - spent_)); }
+  void allot(std::int64_t steps) {
+    allotted_ = spent_ + std::min(steps, std::max<std::int64_t>(0, options_.effort - spent_));
+  }
   void allotAll() { allotted_ = options_.effort; }
 
   void found(std::int64_t total) {
@@ -43,7 +45,7 @@ class CuttingWork {
 
   static constexpr std::int64_t tellingStep = 20'000'000;
 
-  const CuttingOptions& options_;
+  const CuttingOptions options_;
   std::int64_t allotted_, spent_ = 0, nextTold_ = tellingStep, total_ = 0, bound_ = 0;
   bool stopped_ = false;
 };

@@ -137,10 +137,10 @@ std::int64_t stepsOfAllCapacities(const std::vector<Item>& items, std::int64_t c
 }  // namespace
 
 std::optional<KnapsackBest> bestKnapsack(const KnapsackAsked& asked, CuttingWork& work) {
-  constexpr std::int64_t stepsOfNode = 8;
+  constexpr std::int64_t stepsOfNode = 16;
   const std::vector<Item> items = itemsOf(asked);
   const std::int64_t otherSteps = stepsOfAllCapacities(items, asked.capacity);
-  Branching branching(items, 100 + std::min(otherSteps, work.left()) / stepsOfNode);
+  Branching branching(items, 100 + std::min(otherSteps / 2, work.left()) / stepsOfNode);
   const bool finished = branching.finished(asked.capacity);
   work.spend(stepsOfNode * branching.nodes() + static_cast<std::int64_t>(10 * asked.sizes.size()));
   if (finished) return inOrder(asked, items, branching.best(), branching.counts());

@@ -37,7 +37,8 @@ void CutState::take(std::size_t stock, std::int64_t times, const Counts& counts)
   for (std::size_t i = 0; i < demand.size(); ++i) demand[i] = std::max<std::int64_t>(0, demand[i] - times * counts[i]);
 }
 
-bool PlanSearch::refutedByKnown(const CutState& state) const {
+bool PlanSearch::refutedByKnown(const CutState& state) {
+  work_.spend(static_cast<std::int64_t>(known_.size() * state.demand.size()));
   return std::any_of(known_.begin(), known_.end(),
                      [&](const Prices& prices) { return refutes(prices, state.demand, state.stocks); });
 }
@@ -49,8 +50,7 @@ void PlanSearch::cut(CutState& state, const LpCut& cut, std::int64_t times) {
 
 // Whether the rest fits without thinking.
 bool PlanSearch::fits(const CutState& state) {
-  const auto rest = firstFitPlan(problem_, state.demand, state.stocks);
-  work_.spend(static_cast<std::int64_t>(state.demand.size() * 20));
+  const auto rest = firstFitPlan(problem_, state.demand, state.stocks, work_);
   if (rest) cuts_.insert(cuts_.end(), rest->begin(), rest->end());
   return rest.has_value();
 }
@@ -59,10 +59,12 @@ Aim PlanSearch::servingAim() const { return problem_.stocks.size() == 1 ? Aim::L
 
 PlanSearch::Look PlanSearch::look(const CutState& state, Aim aim) {
   Look look;
-  if (state.done() || (aim == servingAim() && fits(state))) {
+  if (state.done()) {
     look.served = Served::Yes;
   } else if (refutedByKnown(state)) {
     look.served = Served::No;
+  } else if (aim == servingAim() && fits(state)) {
+    look.served = Served::Yes;
   } else {
     LpAnswer answer =
         solveOverPatterns({problem_, state.demand, state.stocks, aim}, pool_, work_, [&](const Prices& prices, double) {
@@ -126,6 +128,7 @@ Served PlanSearch::tryAll(const CutState& state) {
 
 Served PlanSearch::tryFrom(const CutState& state) {
   if (failed_.contains(keyOf(state))) return Served::No;
+  work_.spend(500);  // to remember it
   const std::size_t before = cuts_.size();
   const Look here = look(state, servingAim());
   Served served = here.served;

@@ -47,7 +47,7 @@ class PlanSearch {
   };
   Look look(const CutState& state, Aim aim);
   Aim servingAim() const;
-  bool refutedByKnown(const CutState& state) const;
+  bool refutedByKnown(const CutState& state);
   Served roundFrom(const CutState& state, const Look& look, Aim aim, int seconds);
   Served tryFrom(const CutState& state);
   Served tryEach(const CutState& state, const Look& look);

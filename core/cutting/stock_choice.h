@@ -14,16 +14,18 @@ class StockChoice {
   // Choices that hold fewer points than the whole demand is worth are out.
   void add(const Prices& prices);
   // So many stocks, and fewer of each, were searched through and do not serve.
-  void forbid(const Counts& stocks) { forbidden_.push_back(stocks); }
+  void forbid(const Counts& stocks);
 
   // Stocks that cost nothing are all taken. Of several at one cost that which leaves the most room. Nothing: no choice
   // below that cost is left.
   std::optional<Counts> cheapest(std::int64_t below, CuttingWork& work);
   // As cheapest, those set aside included.
   std::optional<Counts> cheapestOfAll(std::int64_t below, CuttingWork& work);
-  // Leaves out such choices for now, which were looked at without an answer, or none any more.
-  void setAside(const Counts& stocks) { aside_.push_back(stocks); }
-  void takeBack() { aside_.clear(); }
+  // Some choice that is left and costs less, whichever; knows nothing of those set aside.
+  std::optional<Counts> anyBelow(std::int64_t below, CuttingWork& work);
+  // Leaves out such a choice for now, which was looked at without an answer, or none any more.
+  void setAside(const Counts& stocks);
+  void takeBack();
   std::int64_t costOf(const Counts& stocks) const;
 
  private:
@@ -33,25 +35,42 @@ class StockChoice {
     // From this place of order_ on: the most points for the money.
     std::vector<std::size_t> bestFrom;
   };
+  struct Choice {
+    Counts stocks;
+    std::int64_t cost;
+    double room;  // of the row that leaves the least, in parts of what is needed; < 0: refuted
+    bool aside;
+  };
+  struct Range {
+    std::int64_t fewest, most;
+  };
+  double roomIn(const Row& row, const Counts& stocks) const;
+  const Choice* cheapestOpen(std::int64_t below, bool asideToo) const;
+  bool openNext(std::int64_t below, CuttingWork& work);
+  void searchUpTo(std::int64_t cost);
   void choose(std::size_t at, std::int64_t cost);
   void chooseLast(std::size_t stock, std::int64_t cost);
+  Range rangeOf(std::size_t at, std::int64_t cost) const;
   bool tooDear(std::size_t at, std::int64_t cost);
   bool holdsEnough() const;
-  bool isForbidden() const;
-  double room() const;
+  bool isKnown(std::int64_t cost) const;
   void offer(std::int64_t cost);
   void take(std::size_t stock, std::int64_t count);
 
   const CutProblem& problem_;
   std::vector<std::size_t> order_;  // stocks that cost something
+  std::int64_t commonCost_ = 0;
   std::vector<Row> rows_;
-  std::vector<Counts> forbidden_, aside_;
+  std::vector<Counts> forbidden_;
+  std::vector<Choice> open_;  // not refuted; all there are up to frontier_, and perhaps some beyond
+  std::int64_t frontier_ = -1;
 
-  // Of the choice that is being made.
-  Counts taken_, best_;
+  // Of the search for more.
+  Counts taken_;
   std::vector<std::int64_t> needs_;
-  double bestRoom_ = 0;
-  std::int64_t bestCost_ = 0, steps_ = 0, mostSteps_ = 0;
+  std::vector<Counts> found_;  // at bestCost_
+  std::int64_t bestCost_ = 0, steps_ = 0;
+  bool anyWillDo_ = false;
 };
 
 }  // namespace ribwright

@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "core/cutting/cut_problem.h"
 #include "core/cutting/first_plans.h"
 #include "core/cutting/plan_search.h"
 #include "core/cutting/stock_choice.h"
+#include "core/cutting/whole_points.h"
 
 namespace ribwright {
 namespace {
@@ -19,7 +21,7 @@ class Cutter {
   }
 
   void run() {
-    if (auto first = firstFitPlan(problem_, problem_.demand, supply_)) take(std::move(*first));
+    if (auto first = firstFitPlan(problem_, problem_.demand, supply_, work_)) take(std::move(*first));
     lookAtLengths();
     if (settled()) return;
     solveFractions();
@@ -32,8 +34,7 @@ class Cutter {
   bool serves() const { return serves_; }
   const StockCuts& best() const { return *best_; }
   std::int64_t bound() const { return bound_; }
-  bool searched() const { return searched_; }
-  const std::vector<Prices>& proof() const { return proof_; }
+  const Proof& proof() const { return proof_; }
 
  private:
   static constexpr int lastRounding = 2;
@@ -55,7 +56,7 @@ class Cutter {
   void add(const Prices& prices) {
     choice_.add(prices);
     search_.add(prices);
-    proof_.push_back(prices);
+    proof_.lists.push_back(prices);
     raiseBound();
   }
 
@@ -103,15 +104,15 @@ class Cutter {
     return rate > 0 ? need / rate : 0;
   }
 
-  // Looks at each choice that may serve for less than the best plan, the cheapest first, with more and more patience. False: all
-  // there is to try was tried.
+  // Looks at each choice that may serve for less than the best plan, the cheapest first, with more and more patience.
+  // False: all there is to try was tried.
   bool lookAtChoices(int patience) {
     bool wantsMore = false;
     choice_.takeBack();
     for (auto next = cheapest_; next && !work_.ended(); next = choice_.cheapest(total(), work_)) {
       work_.allot(stepsAt(patience));
       const Served served = lookAt(*next, patience);
-      wantsMore = wantsMore || (served == Served::Unknown && (patience < lastRounding || work_.stopped()));
+      wantsMore = wantsMore || (served == Served::Unknown && patience < 12);
       work_.allotAll();
       if (served == Served::Yes) take(search_.cuts());
       if (served == Served::No) refute(*next);
@@ -127,7 +128,7 @@ class Cutter {
 
   Served lookAt(const Counts& stocks, int patience) {
     const CutState state{problem_.demand, stocks};
-    return patience <= lastRounding ? search_.round(state, patience) : search_.tryAll(state);
+    return patience <= lastRounding || patience % 2 == 0 ? search_.round(state, patience) : search_.tryAll(state);
   }
 
   void refute(const Counts& stocks) {
@@ -137,7 +138,7 @@ class Cutter {
       return;
     }
     choice_.forbid(stocks);
-    searched_ = true;
+    proof_.searched.push_back(stocks);
     raiseBound();
   }
 
@@ -149,21 +150,54 @@ class Cutter {
   PlanSearch search_;
   std::optional<StockCuts> best_;
   std::optional<Counts> cheapest_;
-  std::vector<Prices> proof_;
+  Proof proof_;
   std::int64_t bound_ = 0;
-  bool serves_ = true, searched_ = false;
+  bool serves_ = true;
 };
 
-PriceList listOf(const CuttingList& list, const ReducedList& given, const Prices& prices, CuttingWork& work) {
+// The list in the list's own lines, for all its stocks. Nothing: too much work.
+std::optional<PriceList> listOf(const ReducedList& given, const Prices& prices, CuttingWork& work) {
   PriceList listed;
   for (const int size : given.sizeOf)
     listed.points.push_back(size < 0 ? 0 : prices.points[static_cast<std::size_t>(size)]);
-  for (std::size_t k = 0; k < list.stocks.size(); ++k) {
-    const KnapsackAsked asked{given.problem.sizes, given.problem.demand, prices.points, given.allCapacities[k]};
-    const auto most = bestKnapsack(asked, work);
-    listed.mostPerStock.push_back(most ? most->points : 0);
+  for (std::size_t k = 0; k < given.allCapacities.size(); ++k) {
+    const auto known = std::find(given.stockOf.begin(), given.stockOf.end(), static_cast<int>(k));
+    if (known != given.stockOf.end()) {
+      listed.mostPerStock.push_back(prices.most[static_cast<std::size_t>(known - given.stockOf.begin())]);
+      continue;
+    }
+    const CutProblem& problem = given.problem;
+    const auto most = bestKnapsack({problem.sizes, problem.demand, prices.points, given.allCapacities[k]}, work);
+    if (!most) return std::nullopt;
+    listed.mostPerStock.push_back(most->points);
   }
   return listed;
+}
+
+// Work for the proof's sake, beside what the plan took: it is to be shown, however little was left.
+constexpr std::int64_t stepsForProof = 20'000'000;
+
+void putProof(CuttingPlan& plan, const ReducedList& given, const Cutter& cutter) {
+  CuttingOptions options;
+  options.effort = stepsForProof;
+  CuttingWork work(options);
+  const Proof proof = inFewPoints(given.problem, cutter.proof(), cutter.bound(), work);
+  options.effort = CuttingOptions{}.effort;
+  CuttingWork listing(options);
+  for (const Prices& prices : proof.lists)
+    if (auto listed = listOf(given, prices, listing)) plan.proof.push_back(std::move(*listed));
+  const bool whole = plan.proof.size() == proof.lists.size();
+  plan.bound = whole ? std::min(plan.total, cutter.bound()) : 0;
+  plan.provedBySearch = !proof.searched.empty();
+}
+
+CuttingPlan planOf(const CuttingList& list, const ReducedList& given, const Cutter& cutter) {
+  CuttingPlan plan;
+  plan.patterns = patternsOf(list, given, cutter.best());
+  for (const CutPattern& pattern : plan.patterns)
+    plan.total += costOf(list, static_cast<std::size_t>(pattern.stock)) * pattern.times;
+  putProof(plan, given, cutter);
+  return plan;
 }
 
 }  // namespace
@@ -171,22 +205,14 @@ PriceList listOf(const CuttingList& list, const ReducedList& given, const Prices
 Outcome<CuttingPlan> cutStock(const CuttingList& list, const CuttingOptions& options) {
   if (std::vector<Fault> faults = faultsOf(list); !faults.empty()) return faults;
   const ReducedList given = reduced(list);
-  CuttingPlan plan;
-  if (given.problem.sizes.empty()) return plan;
+  if (given.problem.sizes.empty()) return CuttingPlan{};
   CuttingWork work(options);
   Cutter cutter(given.problem, work);
   cutter.run();
   if (!cutter.serves()) return Fault{"stocks", "hold too little for what is wanted; state more supply"};
   if (!cutter.hasPlan())
     return Fault{"stocks", "no plan was found with so little effort; state more supply, or allow more effort"};
-  plan.patterns = patternsOf(list, given, cutter.best());
-  for (const CutPattern& pattern : plan.patterns)
-    plan.total += costOf(list, static_cast<std::size_t>(pattern.stock)) * pattern.times;
-  plan.bound = std::min(plan.total, cutter.bound());
-  plan.provedBySearch = cutter.searched();
-  CuttingWork unlimited{CuttingOptions{}};
-  for (const Prices& prices : cutter.proof()) plan.proof.push_back(listOf(list, given, prices, unlimited));
-  return plan;
+  return planOf(list, given, cutter);
 }
 
 }  // namespace ribwright

@@ -1,6 +1,7 @@
 #include "core/drawing/schedule_pages.h"
 
 #include "core/drawing/delta_pages.h"
+#include "core/drawing/sharing_pages.h"
 #include "core/job/fingerprint.h"
 
 namespace ribwright {
@@ -11,6 +12,7 @@ std::vector<BarePage> bareSchedulePages(const Job& job, const Plan& plan, const 
   const auto add = [&pages](std::vector<BarePage> more) {
     for (BarePage& page : more) pages.push_back(std::move(page));
   };
+  add(sharingPages(job, plan, frame));
   add(deltaPages(job, plan, frame));
   return pages;
 }

@@ -6,6 +6,7 @@
 #include "core/editing/new_job_file.h"
 #include "core/editing/new_job_girts.h"
 #include "core/editing/new_job_reading.h"
+#include "core/editing/trim_edits.h"
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
 #include "core/job/pattern_file.h"
@@ -34,6 +35,7 @@ class NewJobWork {
     if (!faults_.empty()) return faults_;
     for (const char letter : building() ? std::string_view("ABCD") : std::string_view("A")) addWall(letter);
     if (!faults_.empty()) return faults_;
+    if (auto trimmed = takeShippedTrim(job_)) job_ = std::move(trimmed).value();
     for (Fault& fault : faultsOf(job_)) faults_.push_back(std::move(fault));
     if (!faults_.empty()) return faults_;
     return job_;

@@ -6,11 +6,8 @@ namespace ribwright {
 namespace {
 
 constexpr std::string_view reaches[] = {"off", "on", "per wall"};
-constexpr std::string_view trimmed[] = {"head",          "jamb", "sill", "header cover", "jamb cover", "outside corner",
-                                        "inside corner", "rake", "eave", "base",         "transition"};
 constexpr std::string_view openings[] = {"any opening",   "doors",   "all but doors", "walk doors", "overhead doors",
                                          "sliding doors", "windows", "louvres",       "framed"};
-constexpr std::string_view laps[] = {"over", "under", "butts"};
 
 constexpr LengthRange sheetThickness{Length(), Length::millimetres(25), true};
 
@@ -51,7 +48,7 @@ void describe(Fields<Trim>& trim) {
 
 void describe(Fields<TrimRule>& rule) {
   rule.required("id", &TrimRule::id, "what it is called, as window head", idText);
-  rule.member("where", &TrimRule::where, "what is trimmed, and so what is measured", ChoiceWords(trimmed));
+  rule.member("where", &TrimRule::where, "what is trimmed, and so what is measured", ChoiceWords(trimWhereWords));
   rule.member("of", &TrimRule::of, "at openings: of which kind", ChoiceWords(openings));
   rule.member("trim", &TrimRule::trim, "id of the trim", lineText);
   rule.member("colour", &TrimRule::colour, "if other than the trim's", lineText);
@@ -60,7 +57,7 @@ void describe(Fields<TrimRule>& rule) {
   rule.member("allowance", &TrimRule::allowance, "added to the size; less than nothing where it stays short",
               anyLength);
   rule.member("lip", &TrimRule::lip, "of each end, slit and folded; part of the allowance", notNegative);
-  rule.member("laps", &TrimRule::laps, "its ends over or under what they meet", ChoiceWords(laps));
+  rule.member("laps", &TrimRule::laps, "its ends over or under what they meet", ChoiceWords(trimLapsWords));
 }
 
 void describe(Fields<Prices>& prices) {

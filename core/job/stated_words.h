@@ -1,5 +1,5 @@
-// Choices of what is stated of a wall's openings and steel, and of prices, in the words of the job file, in the order
-// of their enums.
+// Choices of what is stated of a wall's openings, steel and trim, and of prices, in the words of the job file, in the
+// order of their enums.
 #pragma once
 
 #include <string_view>
@@ -16,5 +16,9 @@ inline constexpr std::string_view priceWhatWords[] = {"sheet", "trim", "cut", "c
 inline constexpr std::string_view pricePerWords[] = {"each",         "foot",  "metre",   "square foot",
                                                      "square metre", "pound", "kilogram"};
 inline constexpr std::string_view girtFlangeWords[] = {"up", "down"};
+inline constexpr std::string_view trimWhereWords[] = {"head",       "jamb",           "sill",          "header cover",
+                                                      "jamb cover", "outside corner", "inside corner", "rake",
+                                                      "eave",       "base",           "transition"};
+inline constexpr std::string_view trimLapsWords[] = {"over", "under", "butts"};
 
 }  // namespace ribwright

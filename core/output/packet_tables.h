@@ -20,8 +20,9 @@ struct PacketFile {
   bool operator==(const PacketFile&) const = default;
 };
 
-// sheet-order.csv, bundles.csv, delta-order.csv, pieces.csv, holes.csv, cuts.csv, module-marks.csv, openings.csv,
-// survey.csv and findings.csv.
+// sheet-order.csv, sharing.csv, bundles.csv, delta-order.csv, pieces.csv, holes.csv, cuts.csv, module-marks.csv,
+// trim-order.csv, trim-cuts.csv, openings.csv, survey.csv and findings.csv. How trim is cut is worked out here, which may
+// take a second.
 std::vector<PacketFile> packetTables(const Job& job, const Plan& plan, const LengthStyle& style,
                                      const Words& words = Words::of("en"));
 

@@ -5,6 +5,7 @@
 #include "core/checks/delivery_checks.h"
 #include "core/checks/findings_of.h"
 #include "core/checks/order_checks.h"
+#include "core/checks/trim_checks.h"
 #include "core/layout/lay_out_wall.h"
 
 namespace ribwright {
@@ -65,6 +66,7 @@ std::shared_ptr<const WallPlan> found(const Plan& previous, const Job& reads) {
 
 std::vector<Finding> gathered(const Job& job, const Plan& plan) {
   std::vector<Finding> all = findingsOfJob(job);
+  checkTrims(job, plan.layouts(), all);
   for (const auto& wall : plan.walls) all.insert(all.end(), wall->findings.begin(), wall->findings.end());
   const auto ofOrder = findingsOfOrder(job, plan.layouts(), plan.order);
   all.insert(all.end(), ofOrder.begin(), ofOrder.end());

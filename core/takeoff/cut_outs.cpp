@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "core/layout/outline.h"
 #include "core/takeoff/order_account.h"
 
 namespace ribwright {
@@ -8,8 +9,12 @@ namespace {
 // An edge over one column: its height at both sides.
 struct Edge {
   Length left, right;
-  bool operator==(const Edge&) const = default;
 };
+
+// But for the rounding of a crossing.
+bool same(const Edge& a, const Edge& b) {
+  return absolute(a.left - b.left) <= kRounding && absolute(a.right - b.right) <= kRounding;
+}
 
 Edge along(const HeightLine& line, const Cell& cell) {
   return {line.heightAt(cell.left, Beside::Right), line.heightAt(cell.right, Beside::Left)};
@@ -23,24 +28,24 @@ bool over(const CutRegion& cut, const Cell& cell) { return cut.left <= cell.left
 
 Area cutBelow(const WallLayout& layout, const Piece& piece, const Cell& lowest) {
   const Edge end{lowest.bottomLeft, lowest.bottomRight};
-  if (end == Edge{piece.bottom, piece.bottom}) return {};
   const Edge wall = along(layout.runs[static_cast<std::size_t>(piece.run)].bottom, lowest);
   for (const CutRegion& cut : layout.cuts) {
-    if (!over(cut, lowest) || along(cut.upper, lowest) != end) continue;
+    if (!over(cut, lowest) || !same(along(cut.upper, lowest), end)) continue;
     const Length floor = cut.reachesFloor ? piece.bottom : std::max(piece.bottom, cut.bottom);
-    return between({std::max(floor, wall.left), std::max(floor, wall.right)}, end, lowest);
+    const auto low = [&](Length wallAt, Length endAt) { return std::min(std::max(floor, wallAt), endAt); };
+    return between({low(wall.left, end.left), low(wall.right, end.right)}, end, lowest);
   }
   return {};
 }
 
 Area cutAbove(const WallLayout& layout, const Piece& piece, const Cell& highest) {
   const Edge end{highest.topLeft, highest.topRight};
-  if (end == Edge{piece.top, piece.top}) return {};
   const Edge wall = along(layout.runs[static_cast<std::size_t>(piece.run)].top, highest);
   for (const CutRegion& cut : layout.cuts) {
-    if (cut.reachesFloor || !over(cut, highest) || along(cut.lower, highest) != end) continue;
+    if (cut.reachesFloor || !over(cut, highest) || !same(along(cut.lower, highest), end)) continue;
     const Length ceiling = std::min(piece.top, cut.top);
-    return between(end, {std::min(ceiling, wall.left), std::min(ceiling, wall.right)}, highest);
+    const auto high = [&](Length wallAt, Length endAt) { return std::max(std::min(ceiling, wallAt), endAt); };
+    return between(end, {high(wall.left, end.left), high(wall.right, end.right)}, highest);
   }
   return {};
 }

@@ -64,7 +64,8 @@ void addCorners(const Job& job, const std::vector<const WallLayout*>& layouts, P
     place.where = bend > 0 ? TrimRule::Where::OutsideCorner : TrimRule::Where::InsideCorner;
     place.wall = letter(edge);
     place.other = letter(edge + 1);
-    addCorner(sheetedOn(job, layouts, place.wall), sheetedOn(job, layouts, place.other), std::move(place), places);
+    const WallLayout *wall = sheetedOn(job, layouts, place.wall), *other = sheetedOn(job, layouts, place.other);
+    addCorner(wall, other, std::move(place), places);
   }
 }
 

@@ -162,6 +162,12 @@ Length TrimBatch::cut() const {
   return sum;
 }
 
+Length TrimBatch::atLeast() const {
+  if (madeToLength || !faults.empty()) return cut();
+  // With one stock length sticks are counted, with several their length.
+  return list.stocks.size() == 1 ? length(list.stocks[0].length) * plan.bound : length(plan.bound);
+}
+
 std::vector<TrimBatch> trimBatches(const Job& job, const TrimTakeoff& takeoff, const CuttingOptions& options) {
   std::vector<TrimBatch> batches;
   for (const Trim& trim : job.trims) {

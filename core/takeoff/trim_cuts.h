@@ -28,6 +28,7 @@ struct TrimStick {
   Length ends;                // lost at both ends
   Length drop;                // what is left, where it is at least settings.leastDrop: kept
   Length waste;               // what is left, where it is less
+  Length restAt() const { return stock - (ends - half(ends)) - drop - waste; }  // where what is left begins
   bool operator==(const TrimStick&) const = default;
 };
 
@@ -46,6 +47,7 @@ struct TrimBatch {
 
   Length total(Length TrimStick::*what) const;  // over the sticks: bought, kerfs, ends, drop, waste
   Length cut() const;                           // sum of the parts
+  Length atLeast() const;                       // no sticks that hold all parts are shorter together
   bool proved() const { return madeToLength || (faults.empty() && plan.proved()); }
 };
 

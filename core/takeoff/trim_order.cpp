@@ -109,9 +109,14 @@ bool liesUnder(const TrimPiece& under, const TrimPiece& over) {
 }
 
 void intoSettingOrder(std::vector<TrimPiece>& pieces, const std::vector<const WallLayout*>& layouts) {
-  std::stable_sort(pieces.begin(), pieces.end(), [&](const TrimPiece& a, const TrimPiece& b) {
-    return keyOf(a.place, layouts) < keyOf(b.place, layouts);
-  });
+  struct Keyed {
+    SettingKey key;
+    TrimPiece piece;
+  };
+  std::vector<Keyed> keyed;
+  for (TrimPiece& piece : pieces) keyed.push_back({keyOf(piece.place, layouts), std::move(piece)});
+  std::stable_sort(keyed.begin(), keyed.end(), [](const Keyed& a, const Keyed& b) { return a.key < b.key; });
+  std::transform(keyed.begin(), keyed.end(), pieces.begin(), [](Keyed& one) { return std::move(one.piece); });
   for (auto begin = pieces.begin(); begin != pieces.end();) {
     const auto end = std::find_if(begin, pieces.end(), [&](const TrimPiece& piece) {
       return piece.place.opening != begin->place.opening || piece.place.wall != begin->place.wall;

@@ -1,10 +1,11 @@
 #include "core/takeoff/trim_pieces.h"
 
-#include <algorithm>
+#include <map>
 #include <set>
 #include <stdexcept>
 
 #include "core/job/by_id.h"
+#include "core/job/stated_words.h"
 #include "core/takeoff/trim_order.h"
 #include "core/takeoff/trim_rules.h"
 #include "core/takeoff/trim_splices.h"
@@ -12,48 +13,27 @@
 namespace ribwright {
 namespace {
 
-using Where = TrimRule::Where;
-
 std::string what(const TrimPlace& place) {
-  switch (place.where) {
-    case Where::Head:
-      return "head";
-    case Where::Jamb:
-      return "jamb";
-    case Where::Sill:
-      return "sill";
-    case Where::HeaderCover:
-      return "header cover";
-    case Where::JambCover:
-      return "jamb cover";
-    case Where::OutsideCorner:
-    case Where::InsideCorner:
-      return "corner";
-    case Where::Rake:
-      return "rake";
-    case Where::Eave:
-      return "eave";
-    case Where::Base:
-      return "base";
-    case Where::Transition:
-      return "transition";
-  }
-  return "";
+  if (place.isCorner()) return "corner";
+  std::string word(trimWhereWords[static_cast<int>(place.where)]);
+  if (place.side != TrimPlace::Side::None) word += place.side == TrimPlace::Side::Left ? " left" : " right";
+  return word;
 }
 
-bool onAnotherWall(const Job& job, const TrimPlace& place) {
-  return std::any_of(job.walls.begin(), job.walls.end(),
-                     [&](const Wall& wall) { return wall.letter != place.wall && byId(wall.openings, place.opening); });
-}
-
-std::string at(const Job& job, const TrimPlace& place) {
-  if (place.opening.empty()) return place.wall + place.other;
-  return onAnotherWall(job, place) ? place.wall + " " + place.opening : place.opening;
+std::string idOf(const TrimPiece& piece) {
+  std::string id = piece.at + " " + what(piece.place);
+  if (piece.place.number > 0) id += " " + std::to_string(piece.place.number);
+  if (piece.again > 1) id += " (" + std::to_string(piece.again) + ")";
+  return id;
 }
 
 class PieceWork {
  public:
-  explicit PieceWork(const Job& job) : job_(job) {}
+  explicit PieceWork(const Job& job) : job_(job) {
+    for (const Wall& wall : job.walls) {
+      for (const Opening& opening : wall.openings) ++called_[opening.id];
+    }
+  }
 
   void takePlace(const TrimPlace& place) {
     const auto rules = rulesAt(job_.trimRules, place);
@@ -74,8 +54,8 @@ class PieceWork {
     const Trim* trim = byId(job_.trims, rule.trim);
     if (!trim) throw std::invalid_argument("trim: no trim " + rule.trim);
     TrimPiece piece;
-    piece.id = idOf(place);
     piece.place = place;
+    takeName(piece);
     piece.rule = rule.id;
     piece.trim = rule.trim;
     piece.colour = rule.colour.empty() ? trim->colour : rule.colour;
@@ -86,21 +66,31 @@ class PieceWork {
     takeoff.pieces.push_back(std::move(piece));
   }
 
+  std::string at(const TrimPlace& place) const {
+    if (place.opening.empty()) return place.wall + place.other;
+    return called_.at(place.opening) > 1 ? place.wall + " " + place.opening : place.opening;
+  }
+
   // Whatever openings are called, no two pieces are called alike.
-  std::string idOf(const TrimPlace& place) {
-    std::string id = at(job_, place) + " " + what(place);
-    if (place.side != TrimPlace::Side::None) id += place.side == TrimPlace::Side::Left ? " left" : " right";
-    if (place.number > 0) id += " " + std::to_string(place.number);
-    std::string unique = id;
-    for (int more = 2; !given_.insert(unique).second; ++more) unique = id + " (" + std::to_string(more) + ")";
-    return unique;
+  void takeName(TrimPiece& piece) {
+    piece.at = at(piece.place);
+    for (piece.id = idOf(piece); !given_.insert(piece.id).second; piece.id = idOf(piece)) ++piece.again;
   }
 
   const Job& job_;
+  std::map<std::string, int> called_;  // openings by what they are called
   std::set<std::string> given_;
 };
 
 }  // namespace
+
+Phrase trimPieceName(const TrimPiece& piece) {
+  Phrase name{"trim.piece." + what(piece.place), {{"at", piece.at}}};
+  if (piece.place.number > 0)
+    name = {"trim.piece.numbered", {{"piece", name}, {"number", std::int64_t(piece.place.number)}}};
+  if (piece.again > 1) name = {"trim.piece.again", {{"piece", name}, {"number", std::int64_t(piece.again)}}};
+  return name;
+}
 
 TrimTakeoff trimTakeoff(const Job& job, const std::vector<const WallLayout*>& layouts) {
   if (job.trimRules.empty()) return {};

@@ -6,6 +6,7 @@
 
 #include "core/job/trim.h"
 #include "core/takeoff/trim_places.h"
+#include "core/words/words.h"
 
 namespace ribwright {
 
@@ -18,6 +19,8 @@ struct TrimPart {
 
 struct TrimPiece {
   std::string id;  // as it is written on the piece: "W1 head", "A rake 2", "AB corner"; each different; not translated
+  std::string at;  // what it is of, the id's beginning: "W1", "A", "AB"
+  int again = 1;   // 2, 3 ... of several that would be called alike
   TrimPlace place;
   std::string rule, trim;  // ids
   std::string colour;
@@ -55,5 +58,8 @@ struct TrimTakeoff {
 // A job that states no rule has neither pieces nor misses. Throws std::invalid_argument when a layout's wall or a
 // rule's trim is not in the job.
 TrimTakeoff trimTakeoff(const Job& job, const std::vector<const WallLayout*>& layouts);
+
+// The id in words that can be translated: "W1 dintel".
+Phrase trimPieceName(const TrimPiece& piece);
 
 }  // namespace ribwright

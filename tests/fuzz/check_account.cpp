@@ -38,10 +38,11 @@ Room beyond(const WallLayout& layout, const Piece& piece, const Cell& cell, int 
   if (!cut || room.waste == Area()) return room;
   const SheetRun& run = layout.runs[std::size_t(piece.run)];
   const HeightLine& wall = up > 0 ? run.top : run.bottom;
+  // A crossing is rounded, so that the wall's line may lie a few nanometres within the metal.
   const auto reach = [&](Length u, Beside side) {
-    const Length line = wall.heightAt(u, side);
-    if (up > 0) return std::min({piece.top, cut->top, line});
-    return std::max({piece.bottom, cut->reachesFloor ? piece.bottom : cut->bottom, line});
+    const Length line = wall.heightAt(u, side), metal = side == Beside::Right ? left : right;
+    if (up > 0) return std::max(metal, std::min({piece.top, cut->top, line}));
+    return std::min(metal, std::max({piece.bottom, cut->reachesFloor ? piece.bottom : cut->bottom, line}));
   };
   room.cutOuts = between(reach(cell.left, Beside::Right), reach(cell.right, Beside::Left));
   room.waste = room.waste - room.cutOuts;

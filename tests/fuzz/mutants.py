@@ -1,9 +1,9 @@
 #!/usr/bin/python3
 """Breaks one rule of the trade at a time and shows that the tests see it.
 
-    tests/fuzz/mutants.py [sheets|screws|batches|survey|edits|cost|NAME ...]
+    tests/fuzz/mutants.py [KIND|NAME ...], of the kinds in KINDS
 
-Each mutant is one change of the source of layout, fastening or editing, made in a copy of the tree; the tests of its floor and those
+Each mutant is one change of the source of layout, fastening, cutting or editing, made in a copy of the tree; the tests of its floor and those
 above it and the properties over random buildings are built and run against it. A mutant that no test fails on is an error
 (exit 1).
 """
@@ -167,6 +167,33 @@ EDITS = [
     ("items are kept anew in every state", "core/editing/kept_list.h", "return same == like.end() ? std::make_shared<const Item>(item) : *same;", "(void)same;\n  return std::make_shared<const Item>(item);"),
     ("an opening that stays is kept again", "core/editing/kept_list.h", "if (like && isKept(items, like)) return like;", ""),
 ]
+SHARING = [
+    ("a rake pair without its kerf", "core/cutting/rake_fit.cpp", "most + *apart", "most"),
+    ("the kerf of a slope measured upright", "core/cutting/rake_fit.cpp", "(steepest.run * steepest.run + steepest.rise * steepest.rise)", "(steepest.run * steepest.run)"),
+    ("heights on a rake rounded down", "core/cutting/rake_fit.cpp", "(above + run - 1) / run", "above / run"),
+    ("hung sheets share", "core/cutting/share_piece.cpp", "reaches(wall) && !module.hung", "reaches(wall)"),
+    ("every wall shares", "core/cutting/share_piece.cpp", "reach == Sharing::Reach::PerWall && wall.shares", "reach == Sharing::Reach::PerWall"),
+    ("what does not lap turned is turned", "core/cutting/pair_ways.cpp", "if (turning && !mayTurn()) return;", ""),
+    ("a finish with a direction is turned", "core/cutting/share_piece.cpp", " && !wall.bands[static_cast<std::size_t>(run.band)].directionalFinish", ""),
+    ("the ridge pairs", "core/cutting/top_edge.cpp", "return up != down;", "return up || down;"),
+    ("cut lower ends pair", "core/cutting/share_piece.cpp", "piece.rake && piece.lowerEndFactory && wall", "piece.rake && wall"),
+    ("rakes cut in place pair", "core/cutting/share_piece.cpp", " && wall.rakeCut == RakeCut::BeforeHanging)", ")"),
+    ("slopes of either way pair", "core/cutting/pair_ways.cpp", " || first_.rises != second_.rises) return;", ") return;"),
+    ("rips without a kerf between", "core/cutting/pair_ways.cpp", "first_.right + settings_.kerf <= second.left", "first_.right <= second.left"),
+    ("a turned part keeps its end", "core/cutting/share_blanks.cpp", "part.upsideDown = !part.upsideDown;", ""),
+    ("turned about the module line", "core/cutting/share_piece.cpp", "piece.profile->cover + piece.profile->under - piece.profile->over", "piece.profile->cover"),
+    ("longer than it is made", "core/cutting/pair_ways.cpp", " || bought > longestBought(lengths_)", ""),
+    ("other classes share", "core/cutting/share_blanks.cpp", "classes[piece.sheet].push_back", "classes[SheetClass{piece.sheet.profile, {}, {}}].push_back"),
+    ("the allowance forgotten", "core/cutting/share_piece.cpp", "share.needed += job_.settings.rakeAllowance;", ""),
+    ("a drop without its kerf", "core/cutting/share_blanks.cpp", "from = blank.length + kerf;", "from = blank.length;"),
+    ("gangs without kerfs", "core/cutting/gangs.cpp", "list.kerf = kerf.nanometres();", "(void)kerf;"),
+    ("what hangs from the upper end stays behind", "core/cutting/blank_cuts.cpp", "part.to == blank.length", "part.to == bought"),
+    ("the fewest blanks forgotten", "core/cutting/lowest_pairs.cpp", "(saving.saved / common * ranks + 1) * scale", "(saving.saved / common * ranks) * scale"),
+    ("the highest marks", "core/cutting/lowest_pairs.cpp", "std::sort(partners.begin(), partners.end());", "std::sort(partners.rbegin(), partners.rend());"),
+    ("ranks of the highest marks", "core/cutting/lowest_pairs.cpp", "count() - saving.b : 0", "saving.b : 0"),
+    ("no odd rounds", "core/cutting/equal_pairs.cpp", "    shrink(from, to);\n", "    return;\n"),
+    ("odd sets overlooked", "core/cutting/lowest_pairs.cpp", "while (!things_.empty() && !found_.oddSets.empty())", "while (things_.empty() && !found_.oddSets.empty())"),
+]
 COST = [
     ("a tie of cents is rounded up", "core/units/money.cpp", "const Int128 rounded = roundHalfEven(exact->above, exact->below);", "const Int128 rounded = (2 * exact->above + exact->below) / (2 * exact->below);"),
     ("cents that are left over are lost", "core/units/money.cpp", "parts[order[i]] += Money::cents(1);", "parts[order[i]] += Money::cents(0);"),
@@ -186,10 +213,17 @@ COST = [
     ("a price that is blank stays", "core/output/price_table.cpp", "read_.taken.push_back(pricedName(price, before_.units));", "taken_.clear();\n    read_.taken.push_back(pricedName(price, before_.units));"),
     ("any lot of the kind is kept", "core/editing/placed_order_edits.cpp", "if (quantity > 0) lots.insert(lots.begin() + at, lot);", "lots.insert(lots.begin() + at, lot);"),
 ]
-PROGRAMS = {"cost": ["test_units", "test_takeoff", "test_output", "test_editing", "test_checks", "test_fuzz"], "edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
-# Of the random tests those that look at what the mutants of a kind change.
+# For each kind: its mutants, the programs whose tests must see them, and of the random tests those that look at what they change.
+KINDS = {
+    "sheets": (SHEETS, ["test_layout", "test_checks", "test_plan", "test_fuzz"], "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*"),
+    "screws": (SCREWS, ["test_fastening", "test_fuzz"], "*screw*"),
+    "batches": (BATCHES, ["test_fuzz", "test_outside", "test_fastening", "test_output"], "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*"),
+    "survey": (SURVEY, ["test_fastening", "test_output"], ""),
+    "edits": (EDITS, ["test_editing", "test_fuzz"], "random edits*"),
+    "sharing": (SHARING, ["test_cutting", "test_fuzz"], "Blanks of random*"),
+    "cost": (COST, ["test_units", "test_takeoff", "test_output", "test_editing", "test_checks", "test_fuzz"], "costs of random*,two states*,a wall alone*"),
+}
 RANDOM = {"test_fuzz", "test_outside"}
-LOOKS_AT = {"cost": "costs of random*,two states*,a wall alone*", "edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
 
 
 def run(words, **more):
@@ -198,8 +232,8 @@ def run(words, **more):
 
 def failing(build, kind):
     """The first program that fails on this tree, or None."""
-    for program in PROGRAMS[kind]:
-        done = run([str(build / "tests" / program), "--abort"] + ([LOOKS_AT[kind]] if program in RANDOM else []))
+    for program in KINDS[kind][1]:
+        done = run([str(build / "tests" / program), "--abort"] + ([KINDS[kind][2]] if program in RANDOM else []))
         if done.returncode != 0:
             case = [line for line in done.stdout.splitlines() if line.strip()]
             at = next((i for i, line in enumerate(case) if line.startswith("----")), -1)
@@ -209,9 +243,9 @@ def failing(build, kind):
 
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
-    asked = set(sys.argv[1:]) or set(PROGRAMS)
-    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS), ("cost", COST)) for m in mutants if asked & {kind, m[0]}]
-    programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
+    asked = set(sys.argv[1:]) or set(KINDS)
+    chosen = [(kind,) + m for kind, (mutants, _, _) in KINDS.items() for m in mutants if asked & {kind, m[0]}]
+    programs = sorted({program for kind, *_ in chosen for program in KINDS[kind][1]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:
         tree, build = pathlib.Path(folder, "tree"), pathlib.Path(folder, "build")

@@ -13,6 +13,7 @@
 #include "core/editing/repeat_edits.h"
 #include "core/editing/run_edits.h"
 #include "core/editing/sight_edits.h"
+#include "core/editing/trim_edits.h"
 
 namespace ribwright::fuzz {
 namespace {
@@ -23,7 +24,7 @@ class Editing {
       : job_(job), plan_(plan), dice_(dice), at_(index(job.walls.size())), wall_(job.walls[at_]) {}
 
   TriedEdit any() {
-    switch (dice_.small(0, plan_ ? 9 : 7)) {
+    switch (dice_.small(0, plan_ ? 10 : 8)) {
       case 0:
         return opening();
       case 1:
@@ -40,6 +41,8 @@ class Editing {
         return sight();
       case 7:
         return parts();
+      case 8:
+        return {"take shipped trim", takeShippedTrim(job_)};
       default:
         return drag();
     }

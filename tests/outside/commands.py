@@ -202,12 +202,15 @@ stop 1, look 0, note 0
 """
 SHED_WROTE = """Wrote into yard:
   sheet-order.csv: sheets to order, a line a length
+  sharing.csv: which pieces come out of one blank, and where in it
   bundles.csv: how the sheets are packed, from the top of each bundle
   delta-order.csv: what is to be ordered now, what is used from site, what is left over
   pieces.csv: every piece: its place, size and kind
   holes.csv: every hole of every sheet: not for drilling
   cuts.csv: corners of every piece, to cut by
   module-marks.csv: where the leading edge of each sheet stands
+  trim-order.csv: trim to order: stock lengths
+  trim-cuts.csv: trim: what is cut from each stock length
   openings.csv: doors, windows and louvres as they are stated
   survey.csv: what was measured of girts and slab edge
   findings.csv: what stops, wants a look or is good to know

@@ -19,6 +19,8 @@ from hole_rows import holes_add_up  # noqa: E402
 from packets import SAMPLES, check, finish, inches, read_job, run  # noqa: E402
 
 COLUMNS = {
+    "sharing.csv": "blank,way,profile,thickness_in,colour,length,length_in,part,mark,wall,turned,upside_down,left_in,right_in,"
+    "from_in,to_in,saved_in",
     "sheet-order.csv": "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks,"
     "spares,blank_lengths_in,metal_sqft,pieces_sqft,cut_outs_sqft,drops_sqft,waste_sqft,spares_sqft,waste_lb",
     "delta-order.csv": "list,profile,thickness_in,colour,length,length_in,quantity,cut_to_in,order_state,marks",
@@ -29,6 +31,10 @@ COLUMNS = {
     "holes.csv": "mark,support,x_in,s_in,wall,u_in,z_in,through_lap,screw,edge_x_in,chalk_in,count,basis,status,drilled,zone",
     "cuts.csv": "mark,ring,corner,x_in,y_in",
     "module-marks.csv": "wall,band,mark,leading_edge_u_in,base_in,top_girt_in,plumb_check,hung",
+    "trim-order.csv": "line,trim,colour,thickness_in,length,length_in,quantity,bought_ft,weight_lb,pieces_ft,kerfs_ft,ends_ft,"
+    "drops_ft,waste_ft,result,at_least_ft",
+    "trim-cuts.csv": "trim,colour,stick,stock,stock_in,cut,at_in,length_in,piece,part,parts,piece_length_in,wall,what,side,"
+    "opening,lip_in,laps",
     "openings.csv": "wall,id,kind,from,column,distance_in,to,width_in,height_in,sill_in,jamb_trim_in,jamb_clearance_in,"
     "head_clearance_in,sill_clearance_in,frame_face_in,frame_bend_in,frame_member",
     "survey.csv": "wall,line,u_in,height_in,within_in,by,date",
@@ -153,6 +159,50 @@ def bundles_hold(where, job, bundles, order, pieces, units):
         check(orders == sorted(orders), f"{at}: first hung on top")
 
 
+def trim_adds_up(where, job, order, cuts, units):
+    trims = {t["id"]: t for t in job.get("trims", [])}
+    check([line["line"] for line in order] == [str(i + 1) for i in range(len(order))], f"{where}: lines are numbered")
+    kerf = round(inches(job.get("settings", {}).get("kerf", "1/8\"")) * INCH)
+    small_, large_ = in_nanometres(units), lambda text: nanometres(text, large(units))
+    sticks, parts = {}, {}
+    for cut in cuts:
+        sticks.setdefault((cut["trim"], cut["colour"], int(cut["stick"])), []).append(cut)
+        if cut["cut"]:
+            parts.setdefault(cut["piece"], []).append(cut)
+    by_length = {}
+    for (trim, colour, number), rows in sticks.items():
+        at = f"{where}: {trim} {colour} stick {number}"
+        stock = small_(rows[0]["stock_in"])
+        check(inches(rows[0]["stock"]) * INCH == stock, f"{at}: both lengths are the same")
+        ends = round(inches(trims[trim].get("end_trim", "0\"")) * INCH)
+        pieces = [row for row in rows if row["cut"]]
+        rest = [row for row in rows if not row["cut"]]
+        check([int(row["cut"]) for row in pieces] == list(range(1, len(pieces) + 1)), f"{at}: cuts are numbered")
+        check(len(rest) <= 1 and all(row["what"] in ("drop", "waste") for row in rest), f"{at}: one rest")
+        kerfs = kerf * (len(pieces) - 1 + sum(row["what"] == "drop" for row in rest))
+        check(sum(small_(row["length_in"]) for row in rows) + kerfs + ends == stock, f"{at}: adds up to its stock")
+        for one, after in zip(pieces, pieces[1:]):
+            check(small_(one["at_in"]) + small_(one["length_in"]) + kerf == small_(after["at_in"]), f"{at}: a kerf apart")
+        by_length.setdefault((trim, colour, stock), []).append(pieces)
+    for piece, rows in parts.items():
+        at = f"{where}: {piece}"
+        count, lap = int(rows[0]["parts"]), round(inches(trims[rows[0]["trim"]].get("splice_lap", "2\"")) * INCH)
+        check(sorted(int(r["part"]) for r in rows) == list(range(1, count + 1)), f"{at}: every part once")
+        length = sum(small_(r["length_in"]) for r in rows) - lap * (count - 1)
+        check(length == small_(rows[0]["piece_length_in"]), f"{at}: parts less laps are the piece")
+    check({(l["trim"], l["colour"], small_(l["length_in"])) for l in order} == set(by_length), f"{where}: what is ordered is cut")
+    for line in order:
+        at = f"{where}: trim line {line['line']}"
+        stock, quantity = small_(line["length_in"]), int(line["quantity"])
+        mine = by_length[line["trim"], line["colour"], stock]
+        check(quantity == len(mine), f"{at}: as many as are cut")
+        check(large_(line["bought_ft"]) == stock * quantity, f"{at}: bought")
+        shares = ("pieces_ft", "kerfs_ft", "ends_ft", "drops_ft", "waste_ft")
+        check(sum(large_(line[share]) for share in shares) == stock * quantity, f"{at}: bought = its shares")
+        check(sum(small_(row["length_in"]) for rows in mine for row in rows) == large_(line["pieces_ft"]), f"{at}: pieces")
+        check(line["result"] in ("proved", "not proved", "to length"), f"{at}: result {line['result']!r}")
+
+
 def delta_covers_the_order(where, delta, order, units):
     """Every sheet of the order is to be ordered or comes from one that is there, long enough, each mark once."""
     marks = sorted(mark for line in order for mark in line["marks"].split())
@@ -233,6 +283,7 @@ def main():
                     continue
                 t = tables[units] = {name: read(folder, name, units) for name in COLUMNS}
                 where = f"{sample.name} {units}"
+                trim_adds_up(where, read_job(sample), t["trim-order.csv"], t["trim-cuts.csv"], units)
                 order_adds_up(where, read_job(sample), t["sheet-order.csv"], t["pieces.csv"], units)
                 bundles_hold(where, read_job(sample), t["bundles.csv"], t["sheet-order.csv"], t["pieces.csv"], units)
                 delta_covers_the_order(where, t["delta-order.csv"], t["sheet-order.csv"], units)

@@ -86,11 +86,16 @@ TEST_CASE("the frozen example's ridge sheet is cut with one corner more, from it
 
 // Sheet 1 and its mirror image are no pair here (the last sheet is a rip), so every length is ordered once, the longest
 // first. 38-1/4 in developed, 226 in long, 1 mm of steel: 0.97155 m x 5.7404 m x 0.001 m x 7850 kg/m3 = 43.8 kg.
+// Metal 38-1/4 in wide: sheet 7 is 217-3/4 in high at 216, 225-3/4 at the ridge, 221 at 254-1/4 in: 8505.09 of 8644.5
+// in2. Sheet 14 is 12 in wide, from 149-3/4 down to 145-3/4 in: 1773 of 5737.5 in2.
 TEST_CASE("the frozen example's order goes from the ridge down") {
   const Table order = sheetOrderTable(plan(frozenExample()), UnitSystem::FeetInches);
   REQUIRE(order.rows.size() == 14);
-  CHECK(order.rows[0] == std::vector<std::string>{"1", "rib-36", "0.03937008", "", "18' 10\"", "226", "1",
-                                                  "18.833333333", "56.50", "96.5", "A7"});
-  CHECK(order.rows[13] == std::vector<std::string>{"14", "rib-36", "0.03937008", "", "12' 6\"", "150", "1", "12.5",
-                                                   "37.50", "64.1", "A14"});
+  CHECK(order.rows[0] == std::vector<std::string>{"1",    "rib-36", "0.03937008",   "",      "18' 10\"",
+                                                  "226",  "1",      "18.833333333", "56.50", "96.5",
+                                                  "A7",   "0",      "226",          "60.03", "59.06",
+                                                  "0.00", "0.00",   "0.97",         "0.00",  "1.6"});
+  CHECK(order.rows[13] == std::vector<std::string>{"14",    "rib-36", "0.03937008", "",      "12' 6\"", "150", "1",
+                                                   "12.5",  "37.50",  "64.1",       "A14",   "0",       "150", "39.84",
+                                                   "12.31", "0.00",   "0.00",       "27.53", "0.00",    "44.3"});
 }

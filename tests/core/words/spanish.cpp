@@ -52,6 +52,8 @@ const std::set<std::string> alike = {"order.less",
                                      "template.holes",
                                      "template.row.base",
                                      "template.stack.sheet",
+                                     "trim.piece.again",
+                                     "trim.piece.numbered",
 
                                      "finding.batch-row-held.do",
                                      "finding.batch-row-held.why",
