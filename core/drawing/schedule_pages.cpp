@@ -1,11 +1,20 @@
 #include "core/drawing/schedule_pages.h"
 
+#include "core/drawing/order_pages.h"
 #include "core/job/fingerprint.h"
 
 namespace ribwright {
 
 // Each kind of page adds its own here.
-std::vector<BarePage> bareSchedulePages(const Job&, const Plan&, const PageFrame&) { return {}; }
+std::vector<BarePage> bareSchedulePages(const Job& job, const Plan& plan, const PageFrame& frame) {
+  std::vector<BarePage> pages;
+  const auto add = [&pages](std::vector<BarePage> more) {
+    for (BarePage& page : more) pages.push_back(std::move(page));
+  };
+  add(orderPages(job, plan, frame));
+  add(bundlePages(job, plan, frame));
+  return pages;
+}
 
 std::vector<Page> schedulePages(const Job& job, const Plan& plan, PaperSize paper, const Words& words) {
   const PageFrame frame{paper, &job, &words, fingerprintOf(job).text()};

@@ -167,10 +167,32 @@ EDITS = [
     ("items are kept anew in every state", "core/editing/kept_list.h", "return same == like.end() ? std::make_shared<const Item>(item) : *same;", "(void)same;\n  return std::make_shared<const Item>(item);"),
     ("an opening that stays is kept again", "core/editing/kept_list.h", "if (like && isKept(items, like)) return like;", ""),
 ]
-PROGRAMS = {"edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
+ORDER = [
+    ("spares are not counted in the choice", "core/takeoff/length_tradeoff.cpp", "return items_[last].length * (std::int64_t(count) + sparesOf(spares_, count));", "return items_[last].length * std::int64_t(count);"),
+    ("a part of a spare is no spare", "core/takeoff/length_tradeoff.cpp", "(std::int64_t(count) * spares.percent + 99) / 100", "std::int64_t(count) * spares.percent / 100"),
+    ("the highest of equal choices", "core/takeoff/length_tradeoff.cpp", "if (bought < best.bought) best", "if (bought <= best.bought) best"),
+    ("one length more that saves nothing", "core/takeoff/length_tradeoff.cpp", "rows[k - 1][0].bought < made.back().bought", "rows[k - 1][0].bought <= made.back().bought"),
+    ("chosen lengths below the shortest", "core/takeoff/sold_lengths.cpp", "roundUp(std::max(blank, lengths.shortest), lengths.increment)", "roundUp(blank, lengths.increment)"),
+    ("what is too long is chosen among", "core/takeoff/sold_lengths.cpp", "if (isMade(profile.lengths, blank.length)) ++counts", "++counts"),
+    ("no kerf on the shelf", "core/takeoff/sold_lengths.cpp", "list.kerf = kerf.nanometres();", "list.kerf = 0 * kerf.nanometres();"),
+    ("a sheet off the shelf goes with what lies lowest in it", "core/takeoff/sold_lengths.cpp", "for (const int blank : sheet.blanks) sheet.first = std::min(sheet.first, firstHung(at(blanks, blank)));", ""),
+    ("kept up to the last cut", "core/takeoff/sheet_order.cpp", "sold.length - sold.used - kerf", "sold.length - sold.used"),
+    ("every rest is kept", "core/takeoff/sheet_order.cpp", "rest >= job_.settings.leastDrop", "rest >= Length()"),
+    ("spares weigh nothing", "core/takeoff/sheet_order.cpp", "line.kilograms = line.quantity() *", "line.kilograms = line.hung() *"),
+    ("what is cut to length is called uncut", "core/takeoff/order_codes.cpp", "isUncut(piece, bought)", "isUncut(piece, bought > Length() ? piece.blankLength : bought)"),
+    ("doors take nothing from a sheet's end", "core/takeoff/cut_outs.cpp", "sum += cutBelow(layout, piece, cells[from]);", ""),
+    ("openings take what is above the wall", "core/takeoff/cut_outs.cpp", "std::max(std::min(ceiling, wallAt), endAt)", "std::max(std::max(ceiling, wallAt), endAt)"),
+    ("one spare of a line", "core/takeoff/order_account.cpp", "line.metalWidth * line.length * line.spares", "line.metalWidth * line.length"),
+    ("a bundle holds one more", "core/takeoff/bundles.cpp", "< limits_.mostSheets", "<= limits_.mostSheets"),
+    ("a bundle is closed when it is too heavy", "core/takeoff/bundles.cpp", "open.kilograms + line(one).kilogramsOfOne() <=", "open.kilograms <="),
+    ("a bundle is closed when its lengths are too far apart", "core/takeoff/bundles.cpp", "std::max(open.longest, length) - std::min(open.shortest, length)", "(length, open.longest - open.shortest)"),
+    ("what is hung first lies at the bottom", "core/takeoff/bundles.cpp", "return first(a) < first(b);", "return first(b) < first(a);"),
+    ("set down before its first sheets", "core/takeoff/bundles.cpp", "std::max(bundle.setDownTo, piece.right)", "bundle.setDownTo"),
+]
+PROGRAMS = {"order": ["test_takeoff", "test_fuzz"], "edits": ["test_editing", "test_fuzz"], "batches": ["test_fuzz", "test_outside", "test_fastening", "test_output"], "survey": ["test_fastening", "test_output"], "sheets": ["test_layout", "test_checks", "test_plan", "test_fuzz"], "screws": ["test_fastening", "test_fuzz"]}
 # Of the random tests those that look at what the mutants of a kind change.
 RANDOM = {"test_fuzz", "test_outside"}
-LOOKS_AT = {"edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
+LOOKS_AT = {"order": "Orders*", "edits": "random edits*", "batches": "*batch*,*stack*,A hole at a station*,A reading pushed*,A row is drilled at the mark*", "sheets": "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*", "screws": "*screw*"}
 
 
 def run(words, **more):
@@ -191,7 +213,7 @@ def failing(build, kind):
 def main():
     source = pathlib.Path(__file__).resolve().parents[2]
     asked = set(sys.argv[1:]) or set(PROGRAMS)
-    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS)) for m in mutants if asked & {kind, m[0]}]
+    chosen = [(kind,) + m for kind, mutants in (("sheets", SHEETS), ("screws", SCREWS), ("batches", BATCHES), ("survey", SURVEY), ("edits", EDITS), ("order", ORDER)) for m in mutants if asked & {kind, m[0]}]
     programs = sorted({program for kind, *_ in chosen for program in PROGRAMS[kind]})
     survivors = 0
     with tempfile.TemporaryDirectory() as folder:

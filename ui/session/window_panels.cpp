@@ -6,6 +6,7 @@
 
 #include "ui/panels/batch_panel.h"
 #include "ui/panels/finding_panel.h"
+#include "ui/panels/order_panel.h"
 #include "ui/panels/order_tabs.h"
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
@@ -57,6 +58,9 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   WindowPanels panels;
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
+  auto* ordered = new OrderPanel(session, panels.order);
+  panels.order->add(ordered, Texts::tr("&Order"), [ordered] { ordered->refill(); });
+  QObject::connect(ordered, &OrderPanel::pointedAt, panels.order, &OrderTabs::pointedAt);
   panels.particulars = new ParticularsPanel(session, docks.particulars);
   panels.findings = new FindingPanel(session, docks.findings);
   docks.tables->setWidget(panels.tables);
