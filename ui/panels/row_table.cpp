@@ -38,11 +38,11 @@ void RowTable::setRows(const RowTexts& texts) {
     const RowTexts::Column& of = texts.columns[static_cast<std::size_t>(column)];
     const Qt::Alignment side = Qt::AlignVCenter | (of.figure ? Qt::AlignRight : Qt::AlignLeft);
     auto* title = new QTableWidgetItem(of.title);
-    title->setTextAlignment(static_cast<int>(side));
+    title->setTextAlignment(side);
     setHorizontalHeaderItem(column, title);
     for (int row = 0; row < rowCount(); ++row) {
       auto* item = new QTableWidgetItem(texts.rows[static_cast<std::size_t>(row)][column]);
-      item->setTextAlignment(static_cast<int>(side));
+      item->setTextAlignment(side);
       item->setToolTip(item->text().size() > 24 ? item->text() : QString());
       setItem(row, column, item);
     }
