@@ -194,6 +194,28 @@ SHARING = [
     ("no odd rounds", "core/cutting/equal_pairs.cpp", "    shrink(from, to);\n", "    return;\n"),
     ("odd sets overlooked", "core/cutting/lowest_pairs.cpp", "while (!things_.empty() && !found_.oddSets.empty())", "while (things_.empty() && !found_.oddSets.empty())"),
 ]
+ORDER = [
+    ("spares are not counted in the choice", "core/takeoff/length_tradeoff.cpp", "return items_[last].length * (std::int64_t(count) + sparesOf(spares_, count));", "return items_[last].length * std::int64_t(count);"),
+    ("a part of a spare is no spare", "core/takeoff/length_tradeoff.cpp", "(std::int64_t(count) * spares.percent + 99) / 100", "std::int64_t(count) * spares.percent / 100"),
+    ("the highest of equal choices", "core/takeoff/length_tradeoff.cpp", "if (bought < best.bought) best", "if (bought <= best.bought) best"),
+    ("one length more that saves nothing", "core/takeoff/length_tradeoff.cpp", "rows[k - 1][0].bought < made.back().bought", "rows[k - 1][0].bought <= made.back().bought"),
+    ("chosen lengths below the shortest", "core/takeoff/sold_lengths.cpp", "boughtLength(lengths, blank)", "roundUp(blank, lengths.increment)"),
+    ("what is too long is chosen among", "core/takeoff/sold_lengths.cpp", "if (isMade(profile.lengths, blank.length)) ++counts", "++counts"),
+    ("no kerf on the shelf", "core/takeoff/sold_lengths.cpp", "list.kerf = kerf.nanometres();", "list.kerf = 0 * kerf.nanometres();"),
+    ("a sheet off the shelf goes with what lies lowest in it", "core/takeoff/sold_lengths.cpp", "for (const int blank : sheet.blanks) sheet.first = std::min(sheet.first, firstHung(at(blanks, blank)));", ""),
+    ("kept up to the last cut", "core/takeoff/sheet_order.cpp", "sold.length - sold.used - kerf", "sold.length - sold.used"),
+    ("every rest is kept", "core/takeoff/sheet_order.cpp", "rest >= job_.settings.leastDrop", "rest >= Length()"),
+    ("spares weigh nothing", "core/takeoff/sheet_order.cpp", "line.kilograms = line.quantity() *", "line.kilograms = line.hung() *"),
+    ("what is cut to length is called uncut", "core/takeoff/order_codes.cpp", "isUncut(piece, bought)", "isUncut(piece, bought > Length() ? piece.blankLength : bought)"),
+    ("doors take nothing from a sheet's end", "core/takeoff/cut_outs.cpp", "sum += cutBelow(layout, piece, cells[from]);", ""),
+    ("openings take what is above the wall", "core/takeoff/cut_outs.cpp", "std::max(std::min(ceiling, wallAt), endAt)", "std::max(std::max(ceiling, wallAt), endAt)"),
+    ("one spare of a line", "core/takeoff/order_account.cpp", "line.metalWidth * line.length * line.spares", "line.metalWidth * line.length"),
+    ("a bundle holds one more", "core/takeoff/bundles.cpp", "< limits_.mostSheets", "<= limits_.mostSheets"),
+    ("a bundle is closed when it is too heavy", "core/takeoff/bundles.cpp", "open.kilograms + line(one).kilogramsOfOne() <=", "open.kilograms <="),
+    ("a bundle is closed when its lengths are too far apart", "core/takeoff/bundles.cpp", "std::max(open.longest, length) - std::min(open.shortest, length)", "(length, open.longest - open.shortest)"),
+    ("what is hung first lies at the bottom", "core/takeoff/bundles.cpp", "return first(a) < first(b);", "return first(b) < first(a);"),
+    ("set down before its first sheets", "core/takeoff/bundles.cpp", "std::max(bundle.setDownTo, piece.right)", "bundle.setDownTo"),
+]
 COST = [
     ("a tie of cents is rounded up", "core/units/money.cpp", "const Int128 rounded = roundHalfEven(exact->above, exact->below);", "const Int128 rounded = (2 * exact->above + exact->below) / (2 * exact->below);"),
     ("cents that are left over are lost", "core/units/money.cpp", "parts[order[i]] += Money::cents(1);", "parts[order[i]] += Money::cents(0);"),
@@ -239,6 +261,7 @@ KINDS = {
     "survey": (SURVEY, ["test_fastening", "test_output"], ""),
     "edits": (EDITS, ["test_editing", "test_fuzz"], "random edits*"),
     "sharing": (SHARING, ["test_cutting", "test_fuzz"], "Blanks of random*"),
+    "order": (ORDER, ["test_takeoff", "test_fuzz"], "Orders*"),
     "trim": (TRIM, ["test_takeoff", "test_fuzz"], "Trim of random*"),
     "cost": (COST, ["test_units", "test_takeoff", "test_output", "test_editing", "test_checks", "test_fuzz"], "costs of random*,two states*,a wall alone*"),
 }

@@ -8,6 +8,7 @@
 #include "ui/panels/cost_panel.h"
 #include "ui/panels/difference_panel.h"
 #include "ui/panels/finding_panel.h"
+#include "ui/panels/order_panel.h"
 #include "ui/panels/order_tabs.h"
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
@@ -78,6 +79,7 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   WindowPanels panels;
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
+  addPointingPage<OrderPanel>(panels.order, session, Texts::tr("Sheets and lengths"));
   addPointingPage<SharingPanel>(panels.order, session, Texts::tr("Sharing of blanks"));
   panels.trim = addPointingPage<TrimPanel>(panels.order, session, Texts::tr("Trim"));
   addPage<CostPanel>(panels.order, session, Texts::tr("&Cost"));
