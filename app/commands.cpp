@@ -29,9 +29,11 @@ std::string gradeCounts(const Plan& plan) {
   return text;
 }
 
-int print(const std::string& text, const Plan& plan) {
+int print(const std::string& text, const Plan& plan) { return print(text, plan.hasStop() ? exitStops : exitDone); }
+
+int print(const std::string& text, int code) {
   const bool whole = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
-  if (whole) return plan.hasStop() ? exitStops : exitDone;
+  if (whole) return code;
   return refuse({{"standard output", "takes no more; is the disk full, or the program after the pipe gone?"}});
 }
 

@@ -19,6 +19,7 @@ inline constexpr int exitRefused = 2;  // the job cannot be read or the command 
 int printOrder(const Request& request);
 int printFindings(const Request& request);
 int writePacket(const Request& request);
+int printCuttingPlan(const Request& request);
 
 // What those commands share.
 
@@ -38,6 +39,8 @@ std::string gradeCounts(const Plan& plan);
 
 // Gives the exit code of a plan, or refuses when standard output takes no more (a full disk).
 int print(const std::string& text, const Plan& plan);
+// Gives that code, or refuses likewise.
+int print(const std::string& text, int code);
 
 // Every fault on a line of its own to standard error; gives exitRefused.
 int refuse(const std::vector<Fault>& faults);

@@ -27,6 +27,8 @@ int carryOut(const Request& request, const char* program) {
       return printOrder(request);
     case Request::Command::Check:
       return printFindings(request);
+    case Request::Command::Cut:
+      return printCuttingPlan(request);
     case Request::Command::Help:
       return say(helpText());
     case Request::Command::Version:

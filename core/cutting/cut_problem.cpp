@@ -40,11 +40,12 @@ void mergeDemands(ReducedList& reduced, const CuttingList& list) {
 }
 
 // Whether nobody would take the stock, as there is another at least as long that costs no more and never runs out.
-bool isBeaten(const std::vector<CutStock>& stocks, std::size_t stock, std::int64_t pieces) {
+bool isBeaten(const std::vector<CutStock>& stocks, std::size_t stock) {
   for (std::size_t other = 0; other < stocks.size(); ++other) {
     const CutStock &a = stocks[other], &b = stocks[stock];
-    if (other == stock || a.supply < pieces || a.capacity < b.capacity || a.cost > b.cost) continue;
-    const bool equal = a.capacity == b.capacity && a.cost == b.cost && b.supply >= pieces;
+    if (other == stock || a.supply < endlessSupply || a.cost == 0 || a.capacity < b.capacity || a.cost > b.cost)
+      continue;
+    const bool equal = a.capacity == b.capacity && a.cost == b.cost && b.supply == endlessSupply;
     if (!equal || other < stock) return true;
   }
   return false;
@@ -53,12 +54,14 @@ bool isBeaten(const std::vector<CutStock>& stocks, std::size_t stock, std::int64
 void chooseStocks(ReducedList& reduced, const CuttingList& list) {
   const std::int64_t pieces = piecesOf(list);
   std::vector<CutStock> all;
-  for (std::size_t k = 0; k < list.stocks.size(); ++k)
-    all.push_back(
-        {reduced.allCapacities[k], costOf(list, k), std::min(list.stocks[k].supply.value_or(pieces), pieces)});
+  for (std::size_t k = 0; k < list.stocks.size(); ++k) {
+    const std::int64_t cost = costOf(list, k);
+    const std::int64_t most = cost == 0 ? pieces : endlessSupply;
+    all.push_back({reduced.allCapacities[k], cost, std::min(list.stocks[k].supply.value_or(most), most)});
+  }
   for (std::size_t k = 0; k < all.size(); ++k) {
     const bool useless = reduced.problem.sizes.empty() || all[k].supply == 0 ||
-                         all[k].capacity < reduced.problem.sizes.back() || isBeaten(all, k, pieces);
+                         all[k].capacity < reduced.problem.sizes.back() || isBeaten(all, k);
     if (useless) continue;
     reduced.problem.stocks.push_back(all[k]);
     reduced.stockOf.push_back(static_cast<int>(k));

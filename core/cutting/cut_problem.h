@@ -13,10 +13,12 @@ namespace ribwright {
 
 using Counts = std::vector<std::int64_t>;
 
+constexpr std::int64_t endlessSupply = 10'000'000'000;
+
 struct CutStock {
   std::int64_t capacity = 0;
   std::int64_t cost = 0;
-  std::int64_t supply = 0;  // never more than there are pieces
+  std::int64_t supply = 0;  // of what costs nothing never more than there are pieces
 };
 
 struct CutProblem {
@@ -42,7 +44,7 @@ struct ReducedList {
   std::vector<std::int64_t> allCapacities;  // of every stock of the list, in the problem's unit; may be <= 0
 };
 
-// `list` has no faults. Counts of `supply` are cut down to the number of pieces.
+// `list` has no faults.
 ReducedList reduced(const CuttingList& list);
 
 std::int64_t costOf(const CutProblem& problem, const StockCuts& cuts);

@@ -21,6 +21,8 @@ class StockChoice {
   std::optional<Counts> cheapest(std::int64_t below, CuttingWork& work);
   // As cheapest, those set aside included.
   std::optional<Counts> cheapestOfAll(std::int64_t below, CuttingWork& work);
+  // No choice that costs no more than this is left but those that were given.
+  std::int64_t lookedUpTo() const { return frontier_; }
   // Some choice that is left and costs less, whichever; knows nothing of those set aside.
   std::optional<Counts> anyBelow(std::int64_t below, CuttingWork& work);
   // Leaves out such a choice for now, which was looked at without an answer, or none any more.

@@ -62,8 +62,11 @@ class Cutter {
 
   void raiseBound() {
     cheapest_ = choice_.cheapestOfAll(total(), work_);
-    if (!cheapest_ && !best_) serves_ = false;
-    bound_ = cheapest_ ? choice_.costOf(*cheapest_) : total();
+    if (!cheapest_ && !best_ && !work_.ended()) serves_ = false;
+    const bool lookedAtAll = !work_.ended() || cheapest_;
+    bound_ = std::max(bound_, cheapest_     ? choice_.costOf(*cheapest_)
+                              : lookedAtAll ? total()
+                                            : std::min(total(), choice_.lookedUpTo() + 1));
     work_.proved(bound_);
   }
 

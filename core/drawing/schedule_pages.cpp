@@ -1,7 +1,9 @@
 #include "core/drawing/schedule_pages.h"
 
 #include "core/drawing/delta_pages.h"
+#include "core/drawing/order_pages.h"
 #include "core/drawing/sharing_pages.h"
+#include "core/drawing/trim_pages.h"
 #include "core/job/fingerprint.h"
 
 namespace ribwright {
@@ -12,7 +14,10 @@ std::vector<BarePage> bareSchedulePages(const Job& job, const Plan& plan, const 
   const auto add = [&pages](std::vector<BarePage> more) {
     for (BarePage& page : more) pages.push_back(std::move(page));
   };
+  add(orderPages(job, plan, frame));
+  add(bundlePages(job, plan, frame));
   add(sharingPages(job, plan, frame));
+  add(trimPages(job, plan, frame));
   add(deltaPages(job, plan, frame));
   return pages;
 }

@@ -194,6 +194,28 @@ SHARING = [
     ("no odd rounds", "core/cutting/equal_pairs.cpp", "    shrink(from, to);\n", "    return;\n"),
     ("odd sets overlooked", "core/cutting/lowest_pairs.cpp", "while (!things_.empty() && !found_.oddSets.empty())", "while (things_.empty() && !found_.oddSets.empty())"),
 ]
+ORDER = [
+    ("spares are not counted in the choice", "core/takeoff/length_tradeoff.cpp", "return items_[last].length * (std::int64_t(count) + sparesOf(spares_, count));", "return items_[last].length * std::int64_t(count);"),
+    ("a part of a spare is no spare", "core/takeoff/length_tradeoff.cpp", "(std::int64_t(count) * spares.percent + 99) / 100", "std::int64_t(count) * spares.percent / 100"),
+    ("the highest of equal choices", "core/takeoff/length_tradeoff.cpp", "if (bought < best.bought) best", "if (bought <= best.bought) best"),
+    ("one length more that saves nothing", "core/takeoff/length_tradeoff.cpp", "rows[k - 1][0].bought < made.back().bought", "rows[k - 1][0].bought <= made.back().bought"),
+    ("chosen lengths below the shortest", "core/takeoff/sold_lengths.cpp", "boughtLength(lengths, blank)", "roundUp(blank, lengths.increment)"),
+    ("what is too long is chosen among", "core/takeoff/sold_lengths.cpp", "if (isMade(profile.lengths, blank.length)) ++counts", "++counts"),
+    ("no kerf on the shelf", "core/takeoff/sold_lengths.cpp", "list.kerf = kerf.nanometres();", "list.kerf = 0 * kerf.nanometres();"),
+    ("a sheet off the shelf goes with what lies lowest in it", "core/takeoff/sold_lengths.cpp", "for (const int blank : sheet.blanks) sheet.first = std::min(sheet.first, firstHung(at(blanks, blank)));", ""),
+    ("kept up to the last cut", "core/takeoff/sheet_order.cpp", "sold.length - sold.used - kerf", "sold.length - sold.used"),
+    ("every rest is kept", "core/takeoff/sheet_order.cpp", "rest >= job_.settings.leastDrop", "rest >= Length()"),
+    ("spares weigh nothing", "core/takeoff/sheet_order.cpp", "line.kilograms = line.quantity() *", "line.kilograms = line.hung() *"),
+    ("what is cut to length is called uncut", "core/takeoff/order_codes.cpp", "isUncut(piece, bought)", "isUncut(piece, bought > Length() ? piece.blankLength : bought)"),
+    ("doors take nothing from a sheet's end", "core/takeoff/cut_outs.cpp", "sum += cutBelow(layout, piece, cells[from]);", ""),
+    ("openings take what is above the wall", "core/takeoff/cut_outs.cpp", "std::max(std::min(ceiling, wallAt), endAt)", "std::max(std::max(ceiling, wallAt), endAt)"),
+    ("one spare of a line", "core/takeoff/order_account.cpp", "line.metalWidth * line.length * line.spares", "line.metalWidth * line.length"),
+    ("a bundle holds one more", "core/takeoff/bundles.cpp", "< limits_.mostSheets", "<= limits_.mostSheets"),
+    ("a bundle is closed when it is too heavy", "core/takeoff/bundles.cpp", "open.kilograms + line(one).kilogramsOfOne() <=", "open.kilograms <="),
+    ("a bundle is closed when its lengths are too far apart", "core/takeoff/bundles.cpp", "std::max(open.longest, length) - std::min(open.shortest, length)", "(length, open.longest - open.shortest)"),
+    ("what is hung first lies at the bottom", "core/takeoff/bundles.cpp", "return first(a) < first(b);", "return first(b) < first(a);"),
+    ("set down before its first sheets", "core/takeoff/bundles.cpp", "std::max(bundle.setDownTo, piece.right)", "bundle.setDownTo"),
+]
 COST = [
     ("a tie of cents is rounded up", "core/units/money.cpp", "const Int128 rounded = roundHalfEven(exact->above, exact->below);", "const Int128 rounded = (2 * exact->above + exact->below) / (2 * exact->below);"),
     ("cents that are left over are lost", "core/units/money.cpp", "parts[order[i]] += Money::cents(1);", "parts[order[i]] += Money::cents(0);"),
@@ -213,6 +235,24 @@ COST = [
     ("a price that is blank stays", "core/output/price_table.cpp", "read_.taken.push_back(pricedName(price, before_.units));", "taken_.clear();\n    read_.taken.push_back(pricedName(price, before_.units));"),
     ("any lot of the kind is kept", "core/editing/placed_order_edits.cpp", "if (quantity > 0) lots.insert(lots.begin() + at, lot);", "lots.insert(lots.begin() + at, lot);"),
 ]
+TRIM = [
+    ("heads without their jamb trims", "core/takeoff/trim_openings.cpp", "right_ - left_ + beyond * 2);", "right_ - left_ + beyond);"),
+    ("a door has a sill", "core/takeoff/trim_openings.cpp", "if (!cut_.reachesFloor && sill_ > ", "if (sill_ > "),
+    ("one jamb", "core/takeoff/trim_openings.cpp", "{Side::Left, Side::Right}", "{Side::Left}"),
+    ("base trim through the doors", "core/takeoff/trim_openings.cpp", "if (across) taken.push_back(", "if (across && z > whole.right) taken.push_back("),
+    ("base trim under sheets that hang over", "core/takeoff/trim_runs.cpp", "if (!trimmed) return;", ""),
+    ("rakes rounded down", "core/takeoff/trim_runs.cpp", "root * root < square ? root + 1 : root", "root"),
+    ("every point of a top begins a piece", "core/takeoff/trim_runs.cpp", "if (last.b != a) return false;", "return false;"),
+    ("inside taken for outside", "core/takeoff/trim_corners.cpp", "bend > 0 ?", "bend < 0 ?"),
+    ("corners up to the higher top", "core/takeoff/trim_corners.cpp", "std::min(a.top, b.top)}", "std::max(a.top, b.top)}"),
+    ("any opening before windows", "core/takeoff/trim_rules.cpp", "if (of == TrimRule::Of::AnyOpening) return 0;", "if (of == TrimRule::Of::AnyOpening) return 3;"),
+    ("splices without a lap", "core/takeoff/trim_splices.cpp", "at += one - trim.spliceLap;", "at += one;"),
+    ("a stub is cut", "core/takeoff/trim_splices.cpp", "if (lengths.back() < shortestRest) evenLastTwo(lengths);", "(void)evenLastTwo;"),
+    ("the head is set before the jambs", "core/takeoff/trim_order.cpp", "return says >= 0;", "return says > 9;"),
+    ("cuts without a kerf", "core/takeoff/trim_cuts.cpp", "return at + cut + settings_.kerf;", "return at + cut;"),
+    ("a drop is freed without a cut", "core/takeoff/trim_cuts.cpp", "      stick.kerfs += settings_.kerf;\n      stick.drop = drop;", "      stick.drop = drop;"),
+    ("the first part of a length is cut each time", "core/takeoff/trim_cuts.cpp", "refs.at(taken_[line]++)", "refs.at(taken_[line])"),
+]
 # For each kind: its mutants, the programs whose tests must see them, and of the random tests those that look at what they change.
 KINDS = {
     "sheets": (SHEETS, ["test_layout", "test_checks", "test_plan", "test_fuzz"], "Two thousand random buildings are laid out*,Runs go on*,Sheets that hang*,A wall*,Best of*"),
@@ -221,6 +261,8 @@ KINDS = {
     "survey": (SURVEY, ["test_fastening", "test_output"], ""),
     "edits": (EDITS, ["test_editing", "test_fuzz"], "random edits*"),
     "sharing": (SHARING, ["test_cutting", "test_fuzz"], "Blanks of random*"),
+    "order": (ORDER, ["test_takeoff", "test_fuzz"], "Orders*"),
+    "trim": (TRIM, ["test_takeoff", "test_fuzz"], "Trim of random*"),
     "cost": (COST, ["test_units", "test_takeoff", "test_output", "test_editing", "test_checks", "test_fuzz"], "costs of random*,two states*,a wall alone*"),
 }
 RANDOM = {"test_fuzz", "test_outside"}

@@ -10,6 +10,7 @@
 #include "core/editing/outline_edits.h"
 #include "core/editing/part_edits.h"
 #include "core/editing/penetration_edits.h"
+#include "core/editing/placed_order_edits.h"
 #include "core/editing/repeat_edits.h"
 #include "core/editing/run_edits.h"
 #include "core/editing/sight_edits.h"
@@ -24,7 +25,7 @@ class Editing {
       : job_(job), plan_(plan), dice_(dice), at_(index(job.walls.size())), wall_(job.walls[at_]) {}
 
   TriedEdit any() {
-    switch (dice_.small(0, plan_ ? 10 : 8)) {
+    switch (dice_.small(0, plan_ ? 11 : 9)) {
       case 0:
         return opening();
       case 1:
@@ -43,6 +44,8 @@ class Editing {
         return parts();
       case 8:
         return {"take shipped trim", takeShippedTrim(job_)};
+      case 9:
+        return placed();
       default:
         return drag();
     }
@@ -261,6 +264,28 @@ class Editing {
         if (!read || !(read.value() == copied.value())) return {"paste", Fault{"", "the text is not read back equal"}};
         return tried("paste", pasted(job_, index(job_.walls.size()), read.value(), nudge()));
       }
+    }
+  }
+
+  TriedEdit placed() {
+    const auto& orders = job_.facts.orders;
+    const std::string id = idIn(orders);
+    const std::int64_t many = dice_.oneIn(12) ? dice_.between(-1, 2'000'000) : dice_.between(0, 20);
+    SheetLot lot =
+        lotOf({{job_.profiles.empty() ? "none" : dice_.of(job_.profiles).id, Length::millimetres(1), "red", false},
+               dice_.length(Length::feet(1), Length::feet(40))},
+              dice_.between(0, 40));
+    switch (dice_.small(0, 3)) {
+      case 0:
+        return {"place order", placeOrder(job_, dice_.oneIn(9) ? id : nextOrderNumber(job_), "2026-06-01", {lot})};
+      case 1:
+        return {"receive all", receiveAll(job_, id)};
+      case 2: {
+        if (!orders.empty() && !orders.front().placed.empty() && !dice_.oneIn(6)) lot = orders.front().placed.front();
+        return {"receive", setReceived(job_, id, kindOf(lot), many, dice_.between(0, 3))};
+      }
+      default:
+        return {"strike order", withoutOrder(job_, id)};
     }
   }
 

@@ -24,18 +24,28 @@ HELP = """Ribwright lays out the wall cladding of steel buildings.
   ribwright order JOB              the sheet order as CSV on standard output
   ribwright check JOB [PAGE]       findings, one a line; PAGE: the fingerprint in a page's title block,
                                    to be told whether the page is current and what has changed
+  ribwright cut LIST               how a list of lengths is cut from the least stock, as CSV, and whether that is
+                                   proved; LIST: CSV with the columns length and quantity, and mark if wanted,
+                                   or plain whole numbers: stock 1952, kerf 2, then a length and its count a line
 
   --units ft-in|mm                 units of tables and pages (usual: the job's own)
   --paper letter|tabloid|a4|a3     paper of the packet (usual: letter, or a4 in millimetres)
   --language en|es                 language of pages and findings (usual: en), or of the window
                                    (usual: the system's)
+  --stock LENGTH[:COST]            stock that a CSV is cut from; once for each length of stock
+  --kerf LENGTH                    lost between two pieces (usual: nothing)
+  --end-trim LENGTH                lost at both ends of each stock together (usual: nothing)
+  --effort N                       steps of work after which the best plan so far is given (usual: 3000000000)
+  --proof                          with the plan why none is better, in points to be checked by hand
   --help, --version
 
 Exit: 0 done and nothing stops; 1 done, but some finding is a stop; 2 the job cannot be read or
 the command is wrong.
 """
-COMMANDS = "packet, order and check"
-OPTIONS = "--to, --units, --paper, --language, --help and --version"
+COMMANDS = "packet, order, check and cut"
+OPTIONS = (
+    "--to, --units, --paper, --language, --stock, --kerf, --end-trim, --effort, --proof, --help and --version"
+)
 
 # words of the command line, then all of standard error. Exit 2 and nothing on standard output.
 REFUSED = [
@@ -60,17 +70,28 @@ REFUSED = [
         ["check", "a.json", "job.1", "job.2"],
         "job.2: is one word too many; only one job and one page's fingerprint at a time",
     ),
-    (["order", "a.json", "--language", "es"], "--language: goes with packet, check or the window"),
+    (["order", "a.json", "--language", "es"], "--language: goes with packet, check, cut or the window"),
     (["check", "a.json", "--language", "EN"], '--language: "EN" is no language of pages and findings; write en or es'),
     (["check", "a.json", "--language"], "--language: wants a value after it: en or es"),
     (
         ["a.json", "--units", "mm"],
-        "--units: goes with packet, order or check; in the window choose the job's units there",
+        "--units: goes with packet, order, check or cut; in the window choose the job's units there",
     ),
     (
         ["packet", "a.json", "--to", "d", "--paper", "a5"],
         '--paper: "a5" is no paper size; write letter, tabloid, a4 or a3',
     ),
+    (["cut"], "cut: wants a list of lengths after it"),
+    (["cut", "a.csv", "b.csv"], "b.csv: is one word too many; only one list at a time"),
+    (["cut", "a.csv", "--to", "d"], "--to: goes with packet alone"),
+    (["order", "a.json", "--kerf", "1"], "--kerf: goes with cut alone"),
+    (["check", "a.json", "--proof"], "--proof: goes with cut alone"),
+    (["a.json", "--stock", "20'"], "--stock: goes with cut alone"),
+    (["cut", "a.csv", "--stock"], "--stock: wants a value after it: a length, and a cost behind a colon if it has one"),
+    (["cut", "a.csv", "--kerf="], "--kerf: wants a length, and it is empty"),
+    (["cut", "a.csv", "--kerf", "1", "--kerf", "2"], "--kerf: is there twice; write it once"),
+    (["cut", "a.csv", "--effort", "much"], '--effort: "much" is no number of steps; write a whole number'),
+    (["cut", "a.csv", "--effort=-1"], '--effort: "-1" is no number of steps; write a whole number'),
     (["--help=all"], "--help=all: wants nothing after it; write --help"),
 ]
 
@@ -100,7 +121,7 @@ def asked(folder):
     return 4
 
 
-NO_DISPLAY = "window: there is no display to open it on; packet, order and check need none\n"
+NO_DISPLAY = "window: there is no display to open it on; packet, order, check and cut need none\n"
 
 
 def wrong_files(folder):
@@ -300,6 +321,104 @@ stop 1, look 0, note 0
 """
 
 
+TRIM = """mark,length,quantity,colour
+head,8' 2",3,red
+jamb,7' 0-1/2",2,red
+sill,3' 6",4,red
+"""
+PLAIN = "stock 100  # bars\n88 1\n60 4\n55 2\n30 3\n"
+PLAIN_PROOF = """Pieces of 55 to 88 count 1 point each.
+Pieces of 30 count 0 points each.
+No stock of 100 can hold more than 1 points.
+The order is worth 7 points.
+6 stock lengths hold at most 6 points: so 7 are needed, and no plan uses fewer.
+"""
+
+
+def cut_rows(done):
+    """The plan's rows, and what is said below it."""
+    code, out, error = said(done)
+    check(code == 0 and error == "", f"cut: {code} {error}")
+    table, _, rest = out.rpartition("\r\n")
+    return list(csv.DictReader(table.splitlines())), rest
+
+
+def cut_lists(folder):
+    """What is wanted is what is cut, in either form of list; the result stands in one line below."""
+    trim, plain = folder / "trim, north.csv", folder / "bars.txt"
+    trim.write_text(TRIM, encoding="utf-8")
+    plain.write_text(PLAIN, encoding="utf-8")
+
+    rows, rest = cut_rows(run("cut", trim, "--stock", "10' 2\"", "--kerf", "1/8"))
+    check(rest == "total 7, proved\n", f"cut, CSV: {rest}")  # no two of head and jamb fit one stock, two sills do
+    columns = "pattern,times,stock,stock_in,length,length_in,quantity,mark,left,left_in"
+    check(",".join(rows[0]) == columns, f"cut, columns: {list(rows[0])}")
+    count = {}
+    for row in rows:
+        count[row["mark"]] = count.get(row["mark"], 0) + int(row["times"]) * int(row["quantity"])
+    check(count == {"head": 3, "jamb": 2, "sill": 4}, f"cut, what is wanted: {count}")
+
+    rows, rest = cut_rows(run("cut", trim, "--stock", "3100", "--stock=6200", "--units", "mm", cwd=folder))
+    check(rest.startswith("total ") and rest.endswith(", proved\n"), f"cut, two stocks: {rest}")
+    check("stock_mm" in rows[0] and "left_mm" in rows[0], f"cut, metric columns: {list(rows[0])}")
+    _, rest = cut_rows(run("cut", trim, "--stock", "10' 2\":12.50", "--stock", "20' 4\":24"))
+    check(rest == "total 73.5, proved\n" or rest == "total 72, proved\n", f"cut, costs: {rest}")
+
+    rows, rest = cut_rows(run("cut", plain))
+    check(rest == "total 7, proved\n", f"cut, plain: {rest}")
+    check(list(rows[0]) == ["pattern", "times", "stock", "length", "quantity", "left"], f"plain columns: {list(rows[0])}")
+    _, rest = cut_rows(run("cut", plain, "--proof"))
+    check(rest == "total 7, proved\n" + PLAIN_PROOF, f"cut, proof: {rest}")
+    _, rest = cut_rows(run("cut", plain, "--proof", "--language", "es"))
+    check("ningún plan usa menos" in rest, f"cut, proof in Spanish: {rest}")
+    _, rest = cut_rows(run("cut", SOURCE / "tests/outside/cutting/classic/ft0060_1.txt", "--effort", "200000"))
+    check(re.fullmatch(r"total 2[1-9], bound 20\n", rest), f"cut, little effort: {rest}")
+    same = said(run("cut", trim, "--stock", "20'")), said(run("cut", trim, "--stock", "20'"))
+    check(same[0] == same[1], "the same list gives the same plan")
+
+    order = folder / "order.csv"
+    order.write_bytes(run("order", SAMPLE).stdout)
+    _, rest = cut_rows(run("cut", order, "--stock", "40'"))
+    check(rest.endswith(", proved\n"), f"cut, a sheet order: {rest}")
+    return 10
+
+
+def cut_refused(folder):
+    for text, words, error in CUT_REFUSED:
+        (folder / "list").write_text(text, encoding="utf-8")
+        compare(f"cut {text!r} {words}", run("cut", "list", *words, cwd=folder), 2, "", error + "\n")
+    return len(CUT_REFUSED)
+
+
+CSV = "length,quantity\n8' 2\",3\n"
+# text of the list, options, then all of standard error
+CUT_REFUSED = [
+    (CSV, [], "--stock: is wanted with a table of lengths; write --stock and the length they are cut from"),
+    (CSV, ["--stock", "10 fo"], '--stock: "10 fo" is no length; write 7\' 6", 7 ft 6 in or 2286 mm'),
+    (CSV, ["--stock", "20':x"], '--stock: "x" is no cost; write it like 12 or 12.50'),
+    (
+        CSV,
+        ["--stock", "20':3", "--stock", "10'"],
+        "--stock: has a cost for some lengths and none for others; state one for each or for none",
+    ),
+    ("length,count\n1,2\n", ["--stock", "20'"], "list: line 1: no column is called quantity"),
+    ("size,quantity\n1,2\n", ["--stock", "20'"], "list: line 1: has no column length; name it length, length_in or length_mm"),
+    (
+        "length,quantity\n1,2.5\n0,1\n",
+        ["--stock", "20'"],
+        'list: line 2, quantity: "2.5" is no count; write a whole number of pieces\n'
+        'list: line 3, length: "0" is no length to cut; it is more than nothing',
+    ),
+    ("stock 10\n3 x\n", [], 'list: line 2: "x" is no whole number; write digits alone'),
+    (
+        "stock 10\n3 1\n",
+        ["--kerf", "1"],
+        "list: states its own stock in numbers without a unit; leave out --stock, --kerf, --end-trim and --units",
+    ),
+    ("stock 10\nsupply 1\n6 2\n", [], "list: stocks: hold too little for what is wanted; state more supply"),
+]
+
+
 def findings_line_up(folder):
     """check prints findings.csv a line each, and counts them."""
     for sample in SAMPLES:
@@ -326,7 +445,7 @@ def findings_line_up(folder):
 
 def main():
     checked = 0
-    for part in (wrong_words, asked, wrong_files, wrong_places, packet, no_qt, small_shed, older_pages, findings_line_up):
+    for part in (wrong_words, asked, wrong_files, wrong_places, packet, no_qt, small_shed, older_pages, findings_line_up, cut_lists, cut_refused):
         folder = Path(tempfile.mkdtemp(prefix="rib wright's, "))
         try:
             checked += part(folder)

@@ -215,7 +215,7 @@ void CostPanelTest::whatIsShortIsToBeOrdered() {
   dialog->accept();
   session().settle();
   QCOMPARE(cell("placedOrders", 0, 6), QString("1"));
-  QVERIFY(said("placedSummary").startsWith("To order now: 1 sheets"));
+  QVERIFY(said("placedSummary").startsWith("Sheets to order now: 1;"));
   QCOMPARE(cell("deltaOrder", 0, 0), QString("order"));
 }
 

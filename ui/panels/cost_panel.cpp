@@ -6,7 +6,6 @@
 #include <QVBoxLayout>
 #include <set>
 
-#include "core/output/figures.h"
 #include "ui/panels/cost_rows.h"
 #include "ui/panels/filled_table.h"
 #include "ui/panels/share_bars.h"
@@ -84,10 +83,7 @@ QString CostPanel::summary(const JobCost& cost) const {
   const Job& job = session_.job();
   const auto layouts = session_.plan().layouts();
   const SteelAccount steel = orderAccount(session_.plan().order, layouts).total;
-  const bool feet = job.units == UnitSystem::FeetInches;
-  const QString area = QString::fromStdString(areaText(steel.waste, job.units)) + (feet ? tr(" sq ft") : tr(" m²"));
-  const QString weight =
-      QString::fromStdString(weightText(steel.wasteKilograms, job.units)) + (feet ? tr(" lb") : tr(" kg"));
+  const QString area = areaWords(job, steel.waste), weight = weightWords(job, steel.wasteKilograms);
   if (job.prices.items.empty())
     return tr("No prices are stated. Write the price list (menu Job), fill in its last column in a spreadsheet and "
               "read "

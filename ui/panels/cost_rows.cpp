@@ -97,6 +97,16 @@ PartRows::Row rowOf(QStringList cells) { return {std::nullopt, std::move(cells)}
 
 QString moneyOf(const Job& job, Money money) { return text(shownMoney(money, job.decimalSign, job.prices.currency)); }
 
+QString areaWords(const Job& job, Area area) {
+  const QString figure = text(areaText(area, job.units));
+  return (job.units == UnitSystem::FeetInches ? Texts::tr("%1 sq ft") : Texts::tr("%1 m²")).arg(figure);
+}
+
+QString weightWords(const Job& job, double kilograms) {
+  const QString figure = text(weightText(kilograms, job.units));
+  return (job.units == UnitSystem::FeetInches ? Texts::tr("%1 lb") : Texts::tr("%1 kg")).arg(figure);
+}
+
 QString kindText(CostKind kind) {
   switch (kind) {
     case CostKind::Full:

@@ -16,6 +16,9 @@ QString kindText(CostKind kind);
 QString thingText(const BoughtThing& thing);
 QString classText(const SheetClass& sheet);
 QString moneyOf(const Job& job, Money money);
+// "12.50 sq ft", "31.2 lb"; in metric jobs m² and kg.
+QString areaWords(const Job& job, Area area);
+QString weightWords(const Job& job, double kilograms);
 
 PartRows costRows(const Job& job, const JobCost& cost);
 PartRows differenceRows(const Job& job, const OrderDifference& difference);

@@ -9,7 +9,6 @@
 
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
-#include "core/output/figures.h"
 #include "ui/panels/calm_combo.h"
 #include "ui/panels/cost_rows.h"
 #include "ui/panels/filled_table.h"
@@ -121,7 +120,7 @@ OrderDifference DifferencePanel::fromOrder(const PlacedOrder& order) const {
   return orderDifference(costOf(job, order.placed), costOf(job, lotsOf(session_.plan().order)));
 }
 
-// "+2 sheets, +2' 4" of sheets, +31.2 lb, +$18.20": from the other state to the job as it is.
+// "sheets +2, their length +2' 4", +31.2 lb, +$18.20": from the other state to the job as it is.
 QString DifferencePanel::summary(const OrderDifference& difference) const {
   const Job& job = session_.job();
   if (difference.none()) return tr("Nothing is bought otherwise.");
@@ -132,12 +131,11 @@ QString DifferencePanel::summary(const OrderDifference& difference) const {
   const Length length = difference.lengthMore;
   const double kilograms = std::abs(static_cast<double>(difference.gramsMore)) / 1000;
   QStringList said;
-  said << tr("%1 sheets").arg(signedText(sheets > 0, sheets < 0, std::to_string(sheets < 0 ? -sheets : sheets)));
-  said << tr("%1 of sheets")
+  said << tr("sheets %1").arg(signedText(sheets > 0, sheets < 0, std::to_string(sheets < 0 ? -sheets : sheets)));
+  said << tr("their length %1")
               .arg(signedText(length > Length(), length < Length(),
                               fineText(absolute(length), {job.units, job.decimalSign})));
-  said << signedText(difference.gramsMore > 0, difference.gramsMore < 0, weightText(kilograms, job.units)) +
-              (job.units == UnitSystem::FeetInches ? tr(" lb") : tr(" kg"));
+  said << signedText(difference.gramsMore > 0, difference.gramsMore < 0, weightWords(job, kilograms).toStdString());
   const Money cost = difference.costMore.value_or(difference.pricedMore);
   said << QString::fromStdString(shownDifference(cost, job.decimalSign, job.prices.currency));
   QString text = tr("From there to the job as it is: %1.").arg(said.join(QStringLiteral(", ")));

@@ -6,6 +6,7 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <algorithm>
 
 #include "core/editing/job_fields.h"
 #include "ui/panels/field_editor.h"
@@ -84,6 +85,11 @@ void JobDialog::showPage(int page) {
   titles_->setCurrentRow(page);
   stack_->setCurrentIndex(page);
   refresh();
+}
+
+void JobDialog::showPageOf(const std::string& path) {
+  const auto found = std::find_if(pages_.begin(), pages_.end(), [&](const Page& page) { return page.path == path; });
+  if (found != pages_.end()) showPage(static_cast<int>(found - pages_.begin()));
 }
 
 void JobDialog::finishTyping() {

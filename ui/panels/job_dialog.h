@@ -22,6 +22,8 @@ class JobDialog : public QDialog {
 
   int pages() const;
   void showPage(int page);
+  // Of an object or list of the job by its key: "trim_rules".
+  void showPageOf(const std::string& path);
   void finishTyping();
 
  protected:

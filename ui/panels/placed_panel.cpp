@@ -83,11 +83,10 @@ void PlacedPanel::refill() {
 
 QString PlacedPanel::summary() const {
   if (session_.job().facts.orders.empty())
-    return tr("No order was placed yet: %n sheets are to be ordered.", nullptr,
-              static_cast<int>(sheetsOf(toOrder_.toOrder)));
+    return tr("No order was placed yet. Sheets to order: %1.").arg(sheetsOf(toOrder_.toOrder));
   std::int64_t left = 0;
   for (const UnneededSheets& each : toOrder_.leftOver) left += each.onSite + each.toCome;
-  return tr("To order now: %1 sheets. Still to come: %2. Ordered and not needed: %3.")
+  return tr("Sheets to order now: %1; still to come: %2; ordered and not needed: %3.")
       .arg(sheetsOf(toOrder_.toOrder))
       .arg(sheetsOf(toOrder_.toCome))
       .arg(left);

@@ -30,6 +30,7 @@
 #include "ui/panels/plan_inset.h"
 #include "ui/panels/start_page.h"
 #include "ui/panels/status_line.h"
+#include "ui/panels/trim_panel.h"
 #include "ui/panels/wall_view.h"
 #include "ui/session/appearance.h"
 #include "ui/session/opening_file.h"
@@ -151,6 +152,10 @@ void MainWindow::fillStartPage() {
 void MainWindow::furnish() {
   if (panels_.areMade()) return;
   panels_ = ribwright::makePanels(session_, docks_, [this](const Part& part) { bringIntoView(part); });
+  connect(panels_.trim, &TrimPanel::rulesWanted, this, [this] {
+    showJobParticulars();
+    jobDialog_->showPageOf("trim_rules");
+  });
   connect(&session_, &Session::wallChanged, this, &MainWindow::showWall);  // after the panels themselves
   if (session_.isOpen()) showWall();
   files_.offerKept();

@@ -15,7 +15,6 @@ namespace {
 
 constexpr qint64 mostBytes = 16 * 1024 * 1024;
 constexpr std::size_t mostNamed = 8;
-constexpr std::int64_t quickEffort = 100'000'000;
 
 struct Texts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::PriceFile)
@@ -60,7 +59,7 @@ QString asked(QWidget* window, const Session& session, const QString& title, con
 
 JobCost costOfJob(const Job& job, const Plan& plan) {
   const auto layouts = plan.layouts();
-  return costOf(job, layouts, plan.order, cutTrim(job, layouts, {quickEffort, {}}));
+  return costOf(job, layouts, plan.order, cutTrim(job, layouts));
 }
 
 OpeningFileEnd readPrices(Session& session, const QString& path) {

@@ -11,7 +11,7 @@ class QWidget;
 
 namespace ribwright {
 
-// Sheets, trim, cuts and charges, trim cut with a small work limit, so that it is there at once.
+// Sheets, trim, cuts and charges; trim is cut as its tables have it, so that both count the same sticks.
 JobCost costOfJob(const Job& job, const Plan& plan);
 
 // As one edit, which can be undone; `done` says what was added, changed and struck. Faults: the file cannot be read, or

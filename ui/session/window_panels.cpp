@@ -8,6 +8,7 @@
 #include "ui/panels/cost_panel.h"
 #include "ui/panels/difference_panel.h"
 #include "ui/panels/finding_panel.h"
+#include "ui/panels/order_panel.h"
 #include "ui/panels/order_tabs.h"
 #include "ui/panels/part_rows.h"
 #include "ui/panels/part_table.h"
@@ -17,6 +18,7 @@
 #include "ui/panels/start_panel.h"
 #include "ui/panels/stated_panel.h"
 #include "ui/panels/survey_panel.h"
+#include "ui/panels/trim_panel.h"
 
 namespace ribwright {
 
@@ -57,9 +59,18 @@ void makeTables(WindowPanels& panels, Session& session, QWidget* parent) {
 
 // A page of the Order dock that makes itself up anew.
 template <class Page>
-void addPage(OrderTabs* tabs, Session& session, const QString& title) {
+Page* addPage(OrderTabs* tabs, Session& session, const QString& title) {
   auto* page = new Page(session, tabs);
   tabs->add(page, title, [page] { page->refill(); });
+  return page;
+}
+
+// ... and whose rows are parts of the building.
+template <class Page>
+Page* addPointingPage(OrderTabs* tabs, Session& session, const QString& title) {
+  auto* page = addPage<Page>(tabs, session, title);
+  QObject::connect(page, &Page::pointedAt, tabs, &OrderTabs::pointedAt);
+  return page;
 }
 
 }  // namespace
@@ -68,9 +79,9 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   WindowPanels panels;
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
-  panels.sharing = new SharingPanel(session, panels.order);
-  panels.order->add(panels.sharing, Texts::tr("Sharing of blanks"), [sharing = panels.sharing] { sharing->refill(); });
-  QObject::connect(panels.sharing, &SharingPanel::pointedAt, panels.order, &OrderTabs::pointedAt);
+  addPointingPage<OrderPanel>(panels.order, session, Texts::tr("Sheets and lengths"));
+  panels.sharing = addPointingPage<SharingPanel>(panels.order, session, Texts::tr("Sharing of blanks"));
+  panels.trim = addPointingPage<TrimPanel>(panels.order, session, Texts::tr("Trim"));
   addPage<CostPanel>(panels.order, session, Texts::tr("&Cost"));
   addPage<DifferencePanel>(panels.order, session, Texts::tr("Compared"));
   addPage<PlacedPanel>(panels.order, session, Texts::tr("Orders &placed"));

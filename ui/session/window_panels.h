@@ -16,10 +16,10 @@ class FindingPanel;
 class OrderTabs;
 class ParticularsPanel;
 class PartTable;
-class SharingPanel;
 class StartPanel;
 class StatedPanel;
 class SurveyPanel;
+class TrimPanel;
 
 struct WindowPanels {
   QTabWidget* tables = nullptr;
@@ -29,7 +29,7 @@ struct WindowPanels {
   BatchPanel* batches = nullptr;
   StartPanel* starts = nullptr;
   OrderTabs* order = nullptr;
-  SharingPanel* sharing = nullptr;
+  TrimPanel* trim = nullptr;
   ParticularsPanel* particulars = nullptr;
   FindingPanel* findings = nullptr;
 

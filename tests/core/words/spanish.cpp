@@ -52,6 +52,7 @@ const std::set<std::string> alike = {"order.less",
                                      "template.holes",
                                      "template.row.base",
                                      "template.stack.sheet",
+                                     "trim.piece-line",
                                      "trim.piece.again",
                                      "trim.piece.numbered",
 

@@ -1,0 +1,112 @@
+#include "ui/panels/order_rows.h"
+
+#include <QCoreApplication>
+#include <map>
+
+#include "core/output/figures.h"
+
+namespace ribwright {
+namespace {
+
+struct Texts {
+  Q_DECLARE_TR_FUNCTIONS(ribwright::OrderRows)
+};
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+QString lengthWords(const Session& session, Length length) { return text(fineText(length, session.style())); }
+
+QString weightWords(const Session& session, const OrderLine& line, double kilograms) {
+  return line.translucent ? QString() : text(weightText(kilograms, session.job().units));
+}
+
+QString joined(const std::vector<std::string>& marks) {
+  QStringList all;
+  for (const std::string& mark : marks) all << text(mark);
+  return all.join(QLatin1Char(' '));
+}
+
+bool isFeet(const Session& session) { return session.job().units == UnitSystem::FeetInches; }
+
+}  // namespace
+
+QString classText(const Session& session, const SheetClass& sheet) {
+  const QString colour = sheet.translucent ? Texts::tr("translucent") : text(sheet.colour);
+  const QString words =
+      text(sheet.profile) + QStringLiteral(", ") + text(exactText(sheet.thickness, session.job().units));
+  return colour.isEmpty() ? words : words + QStringLiteral(", ") + colour;
+}
+
+QString areaWords(const Session& session, const Area& area) {
+  return text(areaText(area, session.job().units)) + (isFeet(session) ? Texts::tr(" sq ft") : Texts::tr(" m²"));
+}
+
+RowTexts orderRows(const Session& session, const OrderAccount& account) {
+  const bool feet = isFeet(session);
+  RowTexts all;
+  all.columns = {{Texts::tr("Line"), true},
+                 {Texts::tr("Sheet")},
+                 {Texts::tr("Length"), true},
+                 {Texts::tr("Quantity"), true},
+                 {Texts::tr("Spare"), true},
+                 {feet ? Texts::tr("Area, sq ft") : Texts::tr("Area, m²"), true},
+                 {feet ? Texts::tr("Weight, lb") : Texts::tr("Weight, kg"), true},
+                 {feet ? Texts::tr("Waste, sq ft") : Texts::tr("Waste, m²"), true},
+                 {Texts::tr("Sheets to be hung")}};
+  for (const OrderLine& line : session.plan().order.lines) {
+    const SteelAccount& steel = account.lines[static_cast<std::size_t>(line.line - 1)];
+    all.rows.push_back({QString::number(line.line), classText(session, line.sheet()), lengthWords(session, line.length),
+                        QString::number(line.quantity()), line.spares > 0 ? QString::number(line.spares) : QString(),
+                        text(areaText(line.coverArea, session.job().units)), weightWords(session, line, line.kilograms),
+                        text(areaText(steel.waste, session.job().units)), joined(line.marks)});
+  }
+  return all;
+}
+
+RowTexts bundleRows(const Session& session, const std::vector<Bundle>& bundles) {
+  const SheetOrder& order = session.plan().order;
+  RowTexts all;
+  all.columns = {{Texts::tr("Bundle")},
+                 {Texts::tr("Sheet")},
+                 {Texts::tr("Set down from"), true},
+                 {Texts::tr("to"), true},
+                 {Texts::tr("Sheets"), true},
+                 {Texts::tr("Longest"), true},
+                 {isFeet(session) ? Texts::tr("Weight, lb") : Texts::tr("Weight, kg"), true},
+                 {Texts::tr("From the top")}};
+  for (const Bundle& bundle : bundles) {
+    std::vector<std::string> marks;
+    for (const BundledSheet& one : bundle.sheets) {
+      const OrderLine& line = order.lines[static_cast<std::size_t>(one.line)];
+      marks.push_back(one.sheet < 0 ? Texts::tr("spare").toStdString()
+                                    : line.marks[static_cast<std::size_t>(one.sheet - line.firstSheet)]);
+    }
+    const OrderLine& line = order.lines[static_cast<std::size_t>(bundle.sheets.front().line)];
+    const bool spare = bundle.wall.empty();
+    all.rows.push_back({text(bundle.name), classText(session, bundle.sheet),
+                        spare ? QString() : lengthWords(session, bundle.setDownFrom),
+                        spare ? QString() : lengthWords(session, bundle.setDownTo),
+                        QString::number(bundle.sheets.size()), lengthWords(session, bundle.longest),
+                        weightWords(session, line, bundle.kilograms), joined(marks)});
+  }
+  return all;
+}
+
+std::vector<Part> partsOf(const Session& session, const std::vector<int>& sheets) {
+  const Plan& plan = session.plan();
+  std::map<int, std::vector<Part>> walls;
+  for (const int sheet : sheets) {
+    for (const int blank : plan.order.sheets[static_cast<std::size_t>(sheet)].blanks) {
+      for (const BlankPart& part : plan.order.blanks[static_cast<std::size_t>(blank)].parts) {
+        const WallLayout& layout = plan.walls[static_cast<std::size_t>(part.piece.wall)]->layout;
+        const Piece& piece = layout.pieces[static_cast<std::size_t>(part.piece.piece)];
+        walls[part.piece.wall].push_back({Part::Kind::Piece, layout.letter, piece.mark});
+      }
+    }
+  }
+  if (walls.empty()) return {};
+  const auto chosen = walls.find(session.wall());
+  return chosen != walls.end() ? chosen->second : walls.begin()->second;
+}
+
+}  // namespace ribwright
