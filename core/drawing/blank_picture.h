@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "core/cutting/shared_blanks.h"
 #include "core/drawing/page_flow.h"
+#include "core/takeoff/shared_blanks.h"
 #include "core/words/words.h"
 
 namespace ribwright {

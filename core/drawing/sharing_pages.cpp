@@ -44,7 +44,8 @@ std::vector<BarePage> sharingPages(const Job& job, const Plan& plan, const PageF
   own.figures = figures;
   const Box work = workArea(own);
   std::vector<PageBlock> blocks;
-  for (const NumberedBlank& blank : sharedBlanks(job, plan.layouts())) blocks.push_back(blankBlock(blank, words, work));
+  for (const NumberedBlank& blank : sharedBlanks(job, plan.layouts(), plan.order))
+    blocks.push_back(blankBlock(blank, words, work));
   if (blocks.empty()) return {};
   std::vector<BarePage> pages = barePages(flowed(blocks, topOf(words, work), work),
                                           words.words->say("sharing.subject", {}, words.style), figures);

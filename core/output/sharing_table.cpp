@@ -1,8 +1,8 @@
 #include "core/output/sharing_table.h"
 
-#include "core/cutting/shared_blanks.h"
 #include "core/output/columns.h"
 #include "core/output/figures.h"
+#include "core/takeoff/shared_blanks.h"
 
 namespace ribwright {
 namespace {
@@ -30,7 +30,8 @@ std::vector<std::string> partRow(const Plan& plan, const NumberedBlank& numbered
           small(part.right - cuts.left),
           small(part.from),
           small(part.to),
-          i == 0 ? small(blank.saved) : ""};
+          i == 0 ? small(blank.saved) : "",
+          std::to_string(numbered.line)};
 }
 
 }  // namespace
@@ -53,10 +54,10 @@ std::string wayWord(Blank::Way way) {
 
 Table sharingTable(const Job& job, const Plan& plan, UnitSystem units) {
   Table table;
-  table.columns =
-      columnsIn(units, {"blank", "way", "profile", "thickness_in", "colour", "length", "length_in", "part", "mark",
-                        "wall", "turned", "upside_down", "left_in", "right_in", "from_in", "to_in", "saved_in"});
-  for (const NumberedBlank& blank : sharedBlanks(job, plan.layouts())) {
+  table.columns = columnsIn(
+      units, {"blank", "way", "profile", "thickness_in", "colour", "length", "length_in", "part", "mark", "wall",
+              "turned", "upside_down", "left_in", "right_in", "from_in", "to_in", "saved_in", "line"});
+  for (const NumberedBlank& blank : sharedBlanks(job, plan.layouts(), plan.order)) {
     for (std::size_t i = 0; i < blank.marks.size(); ++i) table.rows.push_back(partRow(plan, blank, i, units));
   }
   return table;

@@ -20,7 +20,7 @@ from packets import SAMPLES, check, finish, inches, read_job, run  # noqa: E402
 
 COLUMNS = {
     "sharing.csv": "blank,way,profile,thickness_in,colour,length,length_in,part,mark,wall,turned,upside_down,left_in,right_in,"
-    "from_in,to_in,saved_in",
+    "from_in,to_in,saved_in,line",
     "sheet-order.csv": "line,profile,thickness_in,colour,length,length_in,quantity,total_length_ft,area_sqft,weight_lb,marks,"
     "spares,blank_lengths_in,metal_sqft,pieces_sqft,cut_outs_sqft,drops_sqft,waste_sqft,spares_sqft,waste_lb",
     "delta-order.csv": "list,profile,thickness_in,colour,length,length_in,quantity,cut_to_in,order_state,marks",

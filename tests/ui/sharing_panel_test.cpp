@@ -40,7 +40,7 @@ class SharingPanelTest : public QObject {
 
   void switchedOnItListsTheBlanksAndUndoTakesThatBack() {
     switchOn();
-    const auto blanks = sharedBlanks(session().job(), session().plan().layouts());
+    const auto blanks = sharedBlanks(session().job(), session().plan().layouts(), session().plan().order);
     QVERIFY(!blanks.empty());
     QCOMPARE(table()->rowCount(), int(blanks.size()));
     QCOMPARE(table()->item(0, 1)->text().section(' ', 0, 0), QString::fromStdString(blanks[0].marks[0]));
@@ -54,7 +54,7 @@ class SharingPanelTest : public QObject {
     switchOn();
     QVERIFY(table()->rowCount() > 1);
     table()->setCurrentCell(1, 0);
-    const auto blanks = sharedBlanks(session().job(), session().plan().layouts());
+    const auto blanks = sharedBlanks(session().job(), session().plan().layouts(), session().plan().order);
     for (const std::string& mark : blanks[1].marks) QVERIFY(drawn(mark));
     QVERIFY(!window_->find<BlankView>("blankView")->accessibleDescription().isEmpty());
   }

@@ -144,7 +144,7 @@ void SharingPanel::makeTable() {
 void SharingPanel::refill() {
   blanks_.clear();
   if (session_.isOpen()) {
-    blanks_ = sharedBlanks(session_.job(), session_.plan().layouts());
+    blanks_ = sharedBlanks(session_.job(), session_.plan().layouts(), session_.plan().order);
     form_->setPaths({"settings.sharing"});
     fillSavings();
     fillWalls();

@@ -5,8 +5,8 @@
 #include <QWidget>
 #include <vector>
 
-#include "core/cutting/shared_blanks.h"
 #include "core/cutting/sharing_savings.h"
+#include "core/takeoff/shared_blanks.h"
 #include "ui/session/session.h"
 
 class QCheckBox;

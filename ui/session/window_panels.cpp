@@ -80,7 +80,7 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
   addPointingPage<OrderPanel>(panels.order, session, Texts::tr("Sheets and lengths"));
-  addPointingPage<SharingPanel>(panels.order, session, Texts::tr("Sharing of blanks"));
+  panels.sharing = addPointingPage<SharingPanel>(panels.order, session, Texts::tr("Sharing of blanks"));
   panels.trim = addPointingPage<TrimPanel>(panels.order, session, Texts::tr("Trim"));
   addPage<CostPanel>(panels.order, session, Texts::tr("&Cost"));
   addPage<DifferencePanel>(panels.order, session, Texts::tr("Compared"));

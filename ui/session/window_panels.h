@@ -16,6 +16,7 @@ class FindingPanel;
 class OrderTabs;
 class ParticularsPanel;
 class PartTable;
+class SharingPanel;
 class StartPanel;
 class StatedPanel;
 class SurveyPanel;
@@ -29,6 +30,7 @@ struct WindowPanels {
   BatchPanel* batches = nullptr;
   StartPanel* starts = nullptr;
   OrderTabs* order = nullptr;
+  SharingPanel* sharing = nullptr;
   TrimPanel* trim = nullptr;
   ParticularsPanel* particulars = nullptr;
   FindingPanel* findings = nullptr;

@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
-#include "core/drawing/schedule_pages.h"
 #include "core/drawing/text_extent.h"
+#include "core/job/fingerprint.h"
 #include "tests/core/layout/example_walls.h"
 
 using namespace ribwright;
@@ -39,6 +39,11 @@ Job allKinds() {
   return job;
 }
 
+std::vector<Page> pagesOf(const Job& job, const Plan& plan, PaperSize paper, const Words& words = Words::of("en")) {
+  const PageFrame frame{paper, &job, &words, fingerprintOf(job).text()};
+  return framed(frame, sharingPages(job, plan, frame));
+}
+
 std::vector<std::string> wordsOn(const std::vector<Page>& pages) {
   std::vector<std::string> words;
   for (const Page& page : pages) {
@@ -58,7 +63,7 @@ bool says(const std::vector<std::string>& words, const std::string& what) {
 // Sheets 1 and 2 of the frozen gable: worked by hand in tests/core/cutting/share_blanks_test.cpp.
 TEST_CASE("a rake pair's page says where the tape reads its cuts, what is turned and which end is up") {
   const Job job = twoSlopes();
-  const auto words = wordsOn(schedulePages(job, plan(job), PaperSize::Letter));
+  const auto words = wordsOn(pagesOf(job, plan(job), PaperSize::Letter));
   for (const char* const what :
        {"FACE UP", "A2  up →", "← up  A1, turned", "13' 1-3/4\"", "14' 2-1/2\"", "13' 2\"", "14' 2-3/4\"",
         "26' 4-1/2\"", "A2: sloped, 13' 1-3/4\" from the lower end at the lip edge, 14' 2-1/2\" at the leg edge"}) {
@@ -70,7 +75,7 @@ TEST_CASE("a rake pair's page says where the tape reads its cuts, what is turned
 TEST_CASE("nothing is drawn of blanks where nothing shares") {
   Job job = twoSlopes();
   job.settings.sharing.reach = Sharing::Reach::Off;
-  CHECK(schedulePages(job, plan(job), PaperSize::Letter).empty());
+  CHECK(pagesOf(job, plan(job), PaperSize::Letter).empty());
 }
 
 TEST_CASE("no two texts of shared blanks lie over each other, and none leaves the page's frame") {
@@ -78,7 +83,7 @@ TEST_CASE("no two texts of shared blanks lie over each other, and none leaves th
   const Plan planned = plan(job);
   for (const char* const language : {"en", "es"}) {
     for (const PaperSize paper : {PaperSize::Letter, PaperSize::A4, PaperSize::A3}) {
-      const auto pages = schedulePages(job, planned, paper, Words::of(language));
+      const auto pages = pagesOf(job, planned, paper, Words::of(language));
       REQUIRE(pages.size() > 2);
       for (const Page& page : pages) {
         std::vector<std::pair<Box, std::string>> boxes;

@@ -25,9 +25,9 @@ TEST_CASE("each part of a shared blank has its row") {
   REQUIRE(table.rows.size() == 12);
   using Row = std::vector<std::string>;
   CHECK(table.rows[0] == Row{"1", "rake pair", "rib-36", "0.0187008", "sand", "26' 4-1/2\"", "316.5", "1", "A2", "A",
-                             "no", "no", "0", "38.25", "0", "170.5", "12.5"});
+                             "no", "no", "0", "38.25", "0", "170.5", "12.5", "6"});
   CHECK(table.rows[1] == Row{"1", "rake pair", "rib-36", "0.0187008", "sand", "26' 4-1/2\"", "316.5", "2", "A1", "A",
-                             "yes", "yes", "0", "38.25", "158", "316.5", ""});
+                             "yes", "yes", "0", "38.25", "158", "316.5", "", "6"});
 }
 
 TEST_CASE("the table of shared blanks in millimetres") {
