@@ -55,6 +55,7 @@ const std::set<std::string> alike = {"order.less",
                                      "trim.piece.again",
                                      "trim.piece.numbered",
 
+                                     "choice.trim_rule.where.base",
                                      "delivery.sheets",
                                      "delta.line",
                                      "finding.no-price.where",
