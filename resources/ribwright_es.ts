@@ -941,6 +941,36 @@
     </message>
 </context>
 <context>
+    <name>ribwright::LengthChart</name>
+    <message>
+        <source>Steel bought against the number of lengths. Click, or use the arrow keys, to choose how many.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lengths</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No sheets of this kind are made to length.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one length %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number of lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ribwright::LockBar</name>
     <message>
         <source>Go on here</source>
@@ -1519,6 +1549,139 @@
     <message>
         <source>Tables (*.csv)</source>
         <translation>Tablas (*.csv)</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::OrderPanel</name>
+    <message>
+        <source>Lines of the order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bundles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets whose lengths are chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steel bought against the number of lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use and waste of the steel bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waste %1, %2 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Any number of lengths: each sheet as long as it is wanted, %n different ones.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>At most %1: %2. Buys %3, that is %4 more than the least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::OrderRows</name>
+    <message>
+        <source>translucent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> sq ft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished">Longitud</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Area, sq ft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Area, m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight, lb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight, kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waste, sq ft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waste, m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets to be hung</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bundle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set down from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation type="unfinished">Láminas</translation>
+    </message>
+    <message>
+        <source>Longest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spare</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2781,6 +2944,29 @@
     </message>
 </context>
 <context>
+    <name>ribwright::UseBars</name>
+    <message>
+        <source>pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cut-outs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drops kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waste</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ribwright::WallBoard</name>
     <message>
         <source>Wall</source>
@@ -3168,6 +3354,10 @@
     <message>
         <source>Bands: %1</source>
         <translation>Franjas: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Order</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -48,9 +49,11 @@ OrderPanel::OrderPanel(Session& session, QWidget* parent)
 }
 
 void OrderPanel::layOut() {
-  auto* tables = new QSplitter(Qt::Vertical, this);
-  tables->addWidget(lines_);
-  tables->addWidget(bundles_);
+  auto* tables = new QTabWidget(this);
+  tables->setObjectName(QStringLiteral("orderTables"));
+  tables->setDocumentMode(true);
+  tables->addTab(lines_, tr("Lines"));
+  tables->addTab(bundles_, tr("Bundles"));
   auto* side = new QWidget(this);
   auto* down = new QVBoxLayout(side);
   const int margin = fontMetrics().height() / 3;
