@@ -944,30 +944,27 @@
     <name>ribwright::LengthChart</name>
     <message>
         <source>Steel bought against the number of lengths. Click, or use the arrow keys, to choose how many.</source>
-        <translation type="unfinished"></translation>
+        <translation>Acero comprado según el número de largos. Haga clic, o use las flechas, para elegir cuántos.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n lengths</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+    <message>
+        <source>Number of lengths %1: %2</source>
+        <translation>Número de largos %1: %2</translation>
     </message>
     <message>
         <source>No sheets of this kind are made to length.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna lámina de este tipo se fabrica a medida.</translation>
     </message>
     <message>
         <source>one length %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un largo %1</translation>
     </message>
     <message>
         <source>least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mínimo %1</translation>
     </message>
     <message>
         <source>number of lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>número de largos</translation>
     </message>
 </context>
 <context>
@@ -1555,133 +1552,130 @@
     <name>ribwright::OrderPanel</name>
     <message>
         <source>Lines of the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Renglones del pedido</translation>
     </message>
     <message>
         <source>Bundles</source>
-        <translation type="unfinished"></translation>
+        <translation>Atados</translation>
     </message>
     <message>
         <source>Sheets whose lengths are chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Láminas cuyos largos se eligen</translation>
     </message>
     <message>
         <source>Steel bought against the number of lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Acero comprado según el número de largos</translation>
     </message>
     <message>
         <source>Use and waste of the steel bought</source>
-        <translation type="unfinished"></translation>
+        <translation>Uso y desperdicio del acero comprado</translation>
     </message>
     <message>
         <source>Lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Renglones</translation>
     </message>
     <message>
         <source>waste %1, %2 %</source>
-        <translation type="unfinished"></translation>
+        <translation>desperdicio %1, %2 %</translation>
     </message>
-    <message numerus="yes">
-        <source>Any number of lengths: each sheet as long as it is wanted, %n different ones.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+    <message>
+        <source>Any number of lengths: each sheet as long as it is wanted, in %1 different ones.</source>
+        <translation>Cualquier número de largos: cada lámina tan larga como hace falta, en %1 distintos.</translation>
     </message>
     <message>
         <source>At most %1: %2. Buys %3, that is %4 more than the least.</source>
-        <translation type="unfinished"></translation>
+        <translation>A lo sumo %1: %2. Compra %3, es decir %4 más que el mínimo.</translation>
     </message>
 </context>
 <context>
     <name>ribwright::OrderRows</name>
     <message>
         <source>translucent</source>
-        <translation type="unfinished"></translation>
+        <translation>translúcida</translation>
     </message>
     <message>
         <source> sq ft</source>
-        <translation type="unfinished"></translation>
+        <translation> pie²</translation>
     </message>
     <message>
         <source> m²</source>
-        <translation type="unfinished"></translation>
+        <translation> m²</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>Renglón</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished">Longitud</translation>
+        <translation>Largo</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Cantidad</translation>
     </message>
     <message>
         <source>Spare</source>
-        <translation type="unfinished"></translation>
+        <translation>Repuesto</translation>
     </message>
     <message>
         <source>Area, sq ft</source>
-        <translation type="unfinished"></translation>
+        <translation>Área, pie²</translation>
     </message>
     <message>
         <source>Area, m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Área, m²</translation>
     </message>
     <message>
         <source>Weight, lb</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso, lb</translation>
     </message>
     <message>
         <source>Weight, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso, kg</translation>
     </message>
     <message>
         <source>Waste, sq ft</source>
-        <translation type="unfinished"></translation>
+        <translation>Desperdicio, pie²</translation>
     </message>
     <message>
         <source>Waste, m²</source>
-        <translation type="unfinished"></translation>
+        <translation>Desperdicio, m²</translation>
     </message>
     <message>
         <source>Sheets to be hung</source>
-        <translation type="unfinished"></translation>
+        <translation>Láminas por colgar</translation>
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Lámina</translation>
     </message>
     <message>
         <source>Bundle</source>
-        <translation type="unfinished"></translation>
+        <translation>Atado</translation>
     </message>
     <message>
         <source>Set down from</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar desde</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished">Láminas</translation>
+        <translation>Láminas</translation>
     </message>
     <message>
         <source>Longest</source>
-        <translation type="unfinished"></translation>
+        <translation>Más larga</translation>
     </message>
     <message>
         <source>From the top</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde arriba</translation>
     </message>
     <message>
         <source>spare</source>
-        <translation type="unfinished"></translation>
+        <translation>repuesto</translation>
     </message>
 </context>
 <context>
@@ -2947,23 +2941,23 @@
     <name>ribwright::UseBars</name>
     <message>
         <source>pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>piezas</translation>
     </message>
     <message>
         <source>cut-outs</source>
-        <translation type="unfinished"></translation>
+        <translation>recortes</translation>
     </message>
     <message>
         <source>drops kept</source>
-        <translation type="unfinished"></translation>
+        <translation>sobrantes guardados</translation>
     </message>
     <message>
         <source>spares</source>
-        <translation type="unfinished"></translation>
+        <translation>repuestos</translation>
     </message>
     <message>
         <source>waste</source>
-        <translation type="unfinished"></translation>
+        <translation>desperdicio</translation>
     </message>
 </context>
 <context>
@@ -3357,7 +3351,7 @@
     </message>
     <message>
         <source>&amp;Order</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pedido</translation>
     </message>
 </context>
 </TS>

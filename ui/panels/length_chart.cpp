@@ -21,7 +21,7 @@ void LengthChart::setChoices(std::vector<LengthChoice> choices, int most, std::f
   say_ = std::move(say);
   if (!choices_.empty()) {
     const LengthChoice& choice = choices_[static_cast<std::size_t>(current() - 1)];
-    setAccessibleDescription(tr("%n lengths", nullptr, current()) + QStringLiteral(": ") + say_(choice.bought));
+    setAccessibleDescription(tr("Number of lengths %1: %2").arg(QString::number(current()), say_(choice.bought)));
   }
   update();
 }
