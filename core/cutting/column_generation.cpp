@@ -18,7 +18,7 @@ class Generation {
       if (asked_.stocks[pattern.stock] > 0) add(pattern.stock, trimmed(pattern.counts));
   }
 
-  LpAnswer run(const std::function<bool(const Prices&, double)>& watch) {
+  LpAnswer run(const std::function<bool(const PiecePoints&, double)>& watch) {
     for (;;) {
       if (!solve()) return {};
       if (asked_.aim == Aim::ServeWithin && lp_.uncoveredCost() < 1e-3 * leastUncovered_) return solved();
@@ -152,7 +152,7 @@ class Generation {
 }  // namespace
 
 LpAnswer solveOverPatterns(const LpAsked& asked, PatternPool& pool, CuttingWork& work,
-                           const std::function<bool(const Prices&, double cost)>& watch) {
+                           const std::function<bool(const PiecePoints&, double cost)>& watch) {
   return Generation(asked, pool, work).run(watch);
 }
 

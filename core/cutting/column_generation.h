@@ -4,7 +4,7 @@
 #include <functional>
 
 #include "core/cutting/pattern_pool.h"
-#include "core/cutting/prices.h"
+#include "core/cutting/piece_points.h"
 
 namespace ribwright {
 
@@ -40,6 +40,6 @@ struct LpAnswer {
 // `watch` sees every exact price list that comes about, and whether there is a better one to be hoped for (the cost of
 // the fractions so far); true ends it. `pool` gives the first patterns and takes the new ones.
 LpAnswer solveOverPatterns(const LpAsked& asked, PatternPool& pool, CuttingWork& work,
-                           const std::function<bool(const Prices&, double cost)>& watch);
+                           const std::function<bool(const PiecePoints&, double cost)>& watch);
 
 }  // namespace ribwright

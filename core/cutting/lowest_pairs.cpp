@@ -38,9 +38,7 @@ class Linked {
 
   int count() const { return static_cast<int>(things_.size()); }
   // Then a weight of 0 between all others makes them fewer odd sets at little cost.
-  bool isDense() const {
-    return savings_.size() * 8 >= things_.size() * (things_.size() - 1) / 2 && !isOfTwoSides();
-  }
+  bool isDense() const { return savings_.size() * 8 >= things_.size() * (things_.size() - 1) / 2 && !isOfTwoSides(); }
 
   // No round of savings has an odd number: then there are no odd sets.
   bool isOfTwoSides() const {

@@ -17,7 +17,7 @@ struct Item {
 // One stock filled, the longest first.
 class Filling {
  public:
-  Filling(const CutProblem& problem, const Counts& demand, const std::optional<Prices>& prices)
+  Filling(const CutProblem& problem, const Counts& demand, const std::optional<PiecePoints>& prices)
       : counts_(demand.size(), 0) {
     for (std::size_t i = 0; i < demand.size(); ++i)
       if (demand[i] > 0) items_.push_back({problem.sizes[i], prices ? prices->points[i] : 0, demand[i], i, 0});
@@ -80,7 +80,8 @@ double likelihood(const StockCut& cut, const std::vector<LpCut>& likely) {
   return 0;
 }
 
-void sortByHope(std::vector<StockCut>& cuts, const std::vector<LpCut>& likely, const std::optional<Prices>& prices) {
+void sortByHope(std::vector<StockCut>& cuts, const std::vector<LpCut>& likely,
+                const std::optional<PiecePoints>& prices) {
   struct Key {
     double likely;
     Int128 slack;
@@ -102,7 +103,7 @@ void sortByHope(std::vector<StockCut>& cuts, const std::vector<LpCut>& likely, c
 }  // namespace
 
 MaximalCuts maximalCuts(const CutProblem& problem, const Counts& demand, const Counts& stocks,
-                        const std::optional<Prices>& prices, const std::vector<LpCut>& likely, CuttingWork& work) {
+                        const std::optional<PiecePoints>& prices, const std::vector<LpCut>& likely, CuttingWork& work) {
   MaximalCuts all;
   Filling filling(problem, demand, prices);
   const Int128 spare = prices ? mostOf(*prices, stocks) - worthOf(prices->points, demand) : 0;

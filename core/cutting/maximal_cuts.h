@@ -15,6 +15,6 @@ struct MaximalCuts {
 // Fills to which nothing more can be put, of the stocks there are, such that what is then left is not refuted by
 // `prices` (whose most holds for `demand`). Those that `likely` names come first, then those that hold more points.
 MaximalCuts maximalCuts(const CutProblem& problem, const Counts& demand, const Counts& stocks,
-                        const std::optional<Prices>& prices, const std::vector<LpCut>& likely, CuttingWork& work);
+                        const std::optional<PiecePoints>& prices, const std::vector<LpCut>& likely, CuttingWork& work);
 
 }  // namespace ribwright

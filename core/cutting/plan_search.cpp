@@ -40,7 +40,7 @@ void CutState::take(std::size_t stock, std::int64_t times, const Counts& counts)
 bool PlanSearch::refutedByKnown(const CutState& state) {
   work_.spend(static_cast<std::int64_t>(known_.size() * state.demand.size()));
   return std::any_of(known_.begin(), known_.end(),
-                     [&](const Prices& prices) { return refutes(prices, state.demand, state.stocks); });
+                     [&](const PiecePoints& prices) { return refutes(prices, state.demand, state.stocks); });
 }
 
 void PlanSearch::cut(CutState& state, const LpCut& cut, std::int64_t times) {
@@ -66,11 +66,11 @@ PlanSearch::Look PlanSearch::look(const CutState& state, Aim aim) {
   } else if (aim == servingAim() && fits(state)) {
     look.served = Served::Yes;
   } else {
-    LpAnswer answer =
-        solveOverPatterns({problem_, state.demand, state.stocks, aim}, pool_, work_, [&](const Prices& prices, double) {
-          look.prices = prices;
-          return refutes(prices, state.demand, state.stocks);
-        });
+    LpAnswer answer = solveOverPatterns({problem_, state.demand, state.stocks, aim}, pool_, work_,
+                                        [&](const PiecePoints& prices, double) {
+                                          look.prices = prices;
+                                          return refutes(prices, state.demand, state.stocks);
+                                        });
     if (answer.kind == LpAnswer::Kind::Ended) look.served = Served::No;
     look.fractions = std::move(answer.cuts);
     sortFractions(look.fractions);

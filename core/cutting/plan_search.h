@@ -25,7 +25,7 @@ class PlanSearch {
       : problem_(problem), pool_(pool), work_(work) {}
 
   // Price lists of the whole problem: what they refute is not looked at.
-  void add(const Prices& prices) { known_.push_back(prices); }
+  void add(const PiecePoints& prices) { known_.push_back(prices); }
 
   // Rounds fractions to whole stock pieces, the largest first; `seconds` times along the way it may take a second
   // choice. No: proved by a price list alone, which `refutation()` then is. Unknown: none was found that way.
@@ -37,13 +37,13 @@ class PlanSearch {
 
   // The cuts, when Yes.
   const StockCuts& cuts() const { return cuts_; }
-  const std::optional<Prices>& refutation() const { return refutation_; }
+  const std::optional<PiecePoints>& refutation() const { return refutation_; }
 
  private:
   struct Look {                       // what the linear program says of a state
     Served served = Served::Unknown;  // Yes: cuts_ are complete
     std::vector<LpCut> fractions{};
-    std::optional<Prices> prices{};  // the last ones, good for all that follows from the state
+    std::optional<PiecePoints> prices{};  // the last ones, good for all that follows from the state
   };
   Look look(const CutState& state, Aim aim);
   Aim servingAim() const;
@@ -57,10 +57,10 @@ class PlanSearch {
   const CutProblem& problem_;
   PatternPool& pool_;
   CuttingWork& work_;
-  std::vector<Prices> known_;
+  std::vector<PiecePoints> known_;
   std::set<Counts> failed_;  // states that were tried in vain
   StockCuts cuts_;
-  std::optional<Prices> refutation_;
+  std::optional<PiecePoints> refutation_;
 };
 
 }  // namespace ribwright

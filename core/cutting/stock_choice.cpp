@@ -35,7 +35,7 @@ std::int64_t StockChoice::costOf(const Counts& stocks) const {
   return cost;
 }
 
-void StockChoice::add(const Prices& prices) {
+void StockChoice::add(const PiecePoints& prices) {
   Int128 need = worthOf(prices.points, problem_.demand);
   for (std::size_t k = 0; k < problem_.stocks.size(); ++k)
     if (problem_.stocks[k].cost == 0) need -= Int128(prices.most[k]) * problem_.stocks[k].supply;

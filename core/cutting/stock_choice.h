@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "core/cutting/prices.h"
+#include "core/cutting/piece_points.h"
 
 namespace ribwright {
 
@@ -12,7 +12,7 @@ class StockChoice {
   explicit StockChoice(const CutProblem& problem);
 
   // Choices that hold fewer points than the whole demand is worth are out.
-  void add(const Prices& prices);
+  void add(const PiecePoints& prices);
   // So many stocks, and fewer of each, were searched through and do not serve.
   void forbid(const Counts& stocks);
 

@@ -53,7 +53,7 @@ class Cutter {
     work_.found(total());
   }
 
-  void add(const Prices& prices) {
+  void add(const PiecePoints& prices) {
     choice_.add(prices);
     search_.add(prices);
     proof_.lists.push_back(prices);
@@ -77,10 +77,10 @@ class Cutter {
   }
 
   void solveFractions() {
-    std::optional<Prices> best;
+    std::optional<PiecePoints> best;
     double bestBound = 0;
     const LpAsked asked{problem_, problem_.demand, supply_, Aim::LeastCost, true};
-    solveOverPatterns(asked, pool_, work_, [&](const Prices& prices, double cost) {
+    solveOverPatterns(asked, pool_, work_, [&](const PiecePoints& prices, double cost) {
       const double bound = boundOf(prices);
       if (bound > bestBound) {
         bestBound = bound;
@@ -97,7 +97,7 @@ class Cutter {
   }
 
   // About what stocks cost that hold enough; only to tell which list is the best.
-  double boundOf(const Prices& prices) const {
+  double boundOf(const PiecePoints& prices) const {
     double need = static_cast<double>(worthOf(prices.points, problem_.demand)), rate = 0;
     for (std::size_t k = 0; k < problem_.stocks.size(); ++k) {
       const double most = static_cast<double>(prices.most[k]), cost = static_cast<double>(problem_.stocks[k].cost);
@@ -159,7 +159,7 @@ class Cutter {
 };
 
 // The list in the list's own lines, for all its stocks. Nothing: too much work.
-std::optional<PriceList> listOf(const ReducedList& given, const Prices& prices, CuttingWork& work) {
+std::optional<PriceList> listOf(const ReducedList& given, const PiecePoints& prices, CuttingWork& work) {
   PriceList listed;
   for (const int size : given.sizeOf)
     listed.points.push_back(size < 0 ? 0 : prices.points[static_cast<std::size_t>(size)]);
@@ -187,7 +187,7 @@ void putProof(CuttingPlan& plan, const ReducedList& given, const Cutter& cutter)
   const Proof proof = inFewPoints(given.problem, cutter.proof(), cutter.bound(), work);
   options.effort = CuttingOptions{}.effort;
   CuttingWork listing(options);
-  for (const Prices& prices : proof.lists)
+  for (const PiecePoints& prices : proof.lists)
     if (auto listed = listOf(given, prices, listing)) plan.proof.push_back(std::move(*listed));
   const bool whole = plan.proof.size() == proof.lists.size();
   plan.bound = whole ? std::min(plan.total, cutter.bound()) : 0;

@@ -10,7 +10,7 @@ namespace {
 
 std::optional<Counts> choiceLeft(const CutProblem& problem, const Proof& proof, std::int64_t bound, CuttingWork& work) {
   StockChoice choice(problem);
-  for (const Prices& list : proof.lists) choice.add(list);
+  for (const PiecePoints& list : proof.lists) choice.add(list);
   for (const Counts& searched : proof.searched) choice.forbid(searched);
   return choice.anyBelow(bound, work);
 }
@@ -40,7 +40,7 @@ class Reduction {
 
   // One scale after the other, then in steps of an eighth.
   void scaleDown(std::size_t list) {
-    const Prices full = proof_.lists[list];
+    const PiecePoints full = proof_.lists[list];
     const std::vector<double> shares(full.points.begin(), full.points.end());
     const std::int64_t greatest = *std::max_element(full.points.begin(), full.points.end());
     for (std::int64_t scale = 1; scale < greatest && !work_.stopped(); scale += 1 + scale / 64 * 8) {
@@ -60,7 +60,7 @@ class Reduction {
       return true;
     };
     return std::any_of(proof_.lists.begin(), proof_.lists.end(),
-                       [&](const Prices& list) { return refutes(list, problem_.demand, stocks); }) ||
+                       [&](const PiecePoints& list) { return refutes(list, problem_.demand, stocks); }) ||
            std::any_of(proof_.searched.begin(), proof_.searched.end(), coversAll);
   }
 

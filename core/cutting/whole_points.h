@@ -1,12 +1,12 @@
 // A proof that a person can check: as few price lists as will do, in as few whole points as will do.
 #pragma once
 
-#include "core/cutting/prices.h"
+#include "core/cutting/piece_points.h"
 
 namespace ribwright {
 
 struct Proof {
-  std::vector<Prices> lists;
+  std::vector<PiecePoints> lists;
   std::vector<Counts> searched;  // choices of stocks, and fewer of each, that were searched through instead
 };
 

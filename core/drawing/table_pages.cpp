@@ -1,3 +1,5 @@
+#include <charconv>
+
 #include "core/drawing/order_pages.h"
 #include "core/units/length_text.h"
 
@@ -5,6 +7,19 @@ namespace ribwright {
 namespace {
 
 constexpr double between = 5;  // mm from one table to the next
+
+// Sheets are known by decimals of an inch, or of a millimetre: four, or three.
+std::string thicknessText(Length thickness, UnitSystem units) {
+  const bool feet = units == UnitSystem::FeetInches;
+  char buffer[64];
+  const auto end =
+      std::to_chars(buffer, buffer + sizeof buffer, feet ? thickness.inInches() : thickness.inMillimetres(),
+                    std::chars_format::fixed, feet ? 4 : 3);
+  std::string text(buffer, end.ptr);
+  while (text.back() == '0') text.pop_back();
+  if (text.back() == '.') text.pop_back();
+  return text.append(feet ? " in" : " mm");
+}
 
 }  // namespace
 
@@ -47,7 +62,7 @@ std::vector<BarePage> tablePages(const std::vector<PaperTable>& tables, const st
 std::string classWords(const SheetClass& sheet, const PageFrame& frame) {
   std::string words = sheet.profile;
   words += ", ";
-  words += exactText(sheet.thickness, frame.job->units);
+  words += thicknessText(sheet.thickness, frame.job->units);
   const std::string colour = sheet.translucent ? frame.words->say("paper.kind.translucent", {}, {}) : sheet.colour;
   if (!colour.empty()) words += ", ";
   return words + colour;

@@ -30,11 +30,7 @@ void addColumns(std::vector<PageBlock>& blocks, const std::vector<std::string>& 
 }
 
 std::string pieceLine(const TrimPiece& piece, const TrimWords& words) {
-  std::string lengths;
-  if (piece.parts.size() > 1) {
-    for (const TrimPart& part : piece.parts)
-      lengths += (lengths.empty() ? "" : " + ") + cutText(part.length, words.style);
-  }
+  const std::string lengths = partLengths(piece, words.style);
   const std::string name = words.words->say(trimPieceName(piece), words.style);
   const WordValues values{{"piece", name}, {"length", cutText(piece.length, words.style)}, {"parts", lengths}};
   return words.say(lengths.empty() ? "trim.piece-line" : "trim.piece-line.spliced", values);

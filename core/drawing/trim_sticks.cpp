@@ -29,6 +29,8 @@ void hatch(Sketch& sketch, const Box& box) {
   for (const auto& [a, b] : hatchLines({ring}, hatchApart)) sketch.line(a, b, thinLine);
 }
 
+std::string keptText(const TrimStick& stick, const TrimWords& words) { return dimensionText(stick.drop, words.style); }
+
 void drawBar(Sketch& sketch, const TrimStick& stick, const Bar& bar, const TrimWords& words) {
   const auto part = [&](Length from, Length to) { return Box{bar.at(from), bar.box.top, bar.at(to), bar.box.bottom}; };
   for (std::size_t i = 0; i < stick.cuts.size(); ++i) {
@@ -39,7 +41,7 @@ void drawBar(Sketch& sketch, const TrimStick& stick, const Bar& bar, const TrimW
   }
   const Box rest = part(stick.restAt(), stick.restAt() + stick.drop + stick.waste);
   if (stick.drop > Length()) {
-    inside(sketch, rest, words.say("trim.stick.keep", {{"length", stick.drop}}));
+    inside(sketch, rest, words.say("trim.stick.keep", {{"length", keptText(stick, words)}}));
   } else if (stick.waste > Length()) {
     hatch(sketch, rest);
   }
@@ -56,6 +58,7 @@ std::vector<std::string> cutWords(const TrimTakeoff& takeoff, const TrimStick& s
                                                 {"length", cutText(cut.length, words.style)},
                                                 {"end", cutText(cut.at + cut.length, words.style)}}));
   }
+  if (stick.drop > Length()) said.push_back(words.say("trim.stick.keep", {{"length", keptText(stick, words)}}));
   return said;
 }
 
@@ -72,6 +75,20 @@ std::string partText(const TrimPiece& piece, int part, const TrimWords& words) {
   return words.say(
       "trim.part",
       {{"piece", name}, {"part", std::int64_t(part + 1)}, {"parts", static_cast<std::int64_t>(piece.parts.size())}});
+}
+
+std::string partLengths(const TrimPiece& piece, const LengthStyle& style) {
+  std::string all;
+  if (piece.parts.size() < 2) return all;
+  for (auto begin = piece.parts.begin(); begin != piece.parts.end();) {
+    const auto end =
+        std::find_if(begin, piece.parts.end(), [&](const TrimPart& part) { return part.length != begin->length; });
+    if (!all.empty()) all += " + ";
+    if (end - begin > 1) all += std::to_string(end - begin) + " × ";
+    all += cutText(begin->length, style);
+    begin = end;
+  }
+  return all;
 }
 
 PageBlock stickPicture(const TrimTakeoff& takeoff, const TrimStick& stick, Length longest, const TrimWords& words,

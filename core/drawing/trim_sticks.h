@@ -18,6 +18,9 @@ PageBlock stickPicture(const TrimTakeoff& takeoff, const TrimStick& stick, Lengt
 // "A eave (2 of 3)"
 std::string partText(const TrimPiece& piece, int part, const TrimWords& words);
 
+// "7 × 20' 2\" + 14' 0\"": the lengths of a spliced piece's parts; empty for one that is whole.
+std::string partLengths(const TrimPiece& piece, const LengthStyle& style);
+
 // a ... z, aa ...
 std::string cutLetter(std::size_t index);
 

@@ -39,6 +39,11 @@ Building building(int index) {
     if (dice.oneIn(9)) rule.times = dice.small(1, 3);
     if (dice.oneIn(9)) rule.parts = dice.small(1, 3);
   }
+  for (Wall& wall : one.job.walls) {
+    for (Opening& opening : wall.openings) {
+      if (dice.oneIn(2)) opening.jambTrim = dice.length(Length(), Length::inches(6));
+    }
+  }
   one.made = plan(one.job);
   one.takeoff = trimTakeoff(one.job, one.made.layouts());
   return one;

@@ -133,7 +133,7 @@ def steel_adds_up(at, job, line, marks, units):
 def bundles_hold(where, job, bundles, order, pieces, units):
     """Every sheet in one bundle, within the limits, as it is hung."""
     hung = {p["mark"]: int(p["hang_order"]) for p in pieces}
-    limits = {"heaviest_kilograms": 1000, "most_sheets": 40, "length_spread": "120\""} | job["settings"].get("bundles", {})
+    limits = {"heaviest_kilograms": 1000, "most_sheets": 40, "length_spread": "120\""} | job.get("settings", {}).get("bundles", {})
     by_bundle = {}
     for row in bundles:
         by_bundle.setdefault(row["bundle"], []).append(row)
@@ -153,7 +153,7 @@ def bundles_hold(where, job, bundles, order, pieces, units):
         if rows[0]["weight_lb"]:
             unit = POUND if units == "ft-in" else 1
             total = Fraction(rows[0]["bundle_weight_lb"])
-            check(abs(sum(Fraction(row["weight_lb"]) for row in rows) - total) <= Fraction(len(rows), 20) + 1, f"{at}: weight")
+            check(abs(sum(Fraction(row["weight_lb"]) for row in rows) - total) <= Fraction(len(rows) + 1, 20), f"{at}: weight")
             check(len(rows) == 1 or total * unit <= limits["heaviest_kilograms"] + 1, f"{at}: not too heavy")
         orders = [hung[row["marks"].split("+")[0]] for row in rows if row["marks"]]
         check(orders == sorted(orders), f"{at}: first hung on top")

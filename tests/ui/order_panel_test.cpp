@@ -43,8 +43,8 @@ class OrderPanelTest : public QObject {
     for (int row = 0; row < table->rowCount(); ++row) {
       const OrderLine& line = lines[static_cast<std::size_t>(row)];
       QCOMPARE(cell(table, row, 0), QString::number(line.line));
-      QCOMPARE(cell(table, row, 3), QString::number(line.quantity()));
-      QCOMPARE(cell(table, row, 8).split(' ').size(), line.hung());
+      QCOMPARE(cell(table, row, 2), QString::number(line.quantity()));
+      QCOMPARE(cell(table, row, 7).split(' ').size(), line.hung());
     }
   }
 
@@ -55,7 +55,7 @@ class OrderPanelTest : public QObject {
     auto* table = window.find<QTableWidget>("orderLines");
     for (int row = 0; row < std::min(4, table->rowCount()); ++row) {
       table->setCurrentCell(row, 0);
-      const QStringList marks = cell(table, row, 8).split(' ');
+      const QStringList marks = cell(table, row, 7).split(' ');
       const auto& parts = window.session().chosenParts();
       QVERIFY(!parts.empty());
       for (const Part& part : parts) {
@@ -100,10 +100,10 @@ class OrderPanelTest : public QObject {
     auto* table = window.find<QTableWidget>("orderBundles");
     QVERIFY(table->rowCount() > 0);
     int sheets = 0;
-    for (int row = 0; row < table->rowCount(); ++row) sheets += cell(table, row, 4).toInt();
+    for (int row = 0; row < table->rowCount(); ++row) sheets += cell(table, row, 3).toInt();
     QCOMPARE(sheets, static_cast<int>(window.session().plan().order.sheets.size()));
     table->setCurrentCell(table->rowCount() - 1, 0);
-    QCOMPARE(static_cast<int>(window.session().chosenParts().size()), cell(table, table->rowCount() - 1, 4).toInt());
+    QCOMPARE(static_cast<int>(window.session().chosenParts().size()), cell(table, table->rowCount() - 1, 3).toInt());
   }
 
   // For looking at: RIBWRIGHT_PICTURES=folder.

@@ -21,14 +21,14 @@ void LengthChart::setChoices(std::vector<LengthChoice> choices, int most, std::f
   say_ = std::move(say);
   if (!choices_.empty()) {
     const LengthChoice& choice = choices_[static_cast<std::size_t>(current() - 1)];
-    setAccessibleDescription(tr("%n lengths", nullptr, current()) + QStringLiteral(": ") + say_(choice.bought));
+    setAccessibleDescription(tr("Number of lengths %1: %2").arg(QString::number(current()), say_(choice.bought)));
   }
   update();
 }
 
-QSize LengthChart::sizeHint() const { return {32 * fontMetrics().averageCharWidth(), 9 * fontMetrics().height()}; }
+QSize LengthChart::sizeHint() const { return {32 * fontMetrics().averageCharWidth(), 10 * fontMetrics().height()}; }
 QSize LengthChart::minimumSizeHint() const {
-  return {20 * fontMetrics().averageCharWidth(), 9 * fontMetrics().height()};
+  return {20 * fontMetrics().averageCharWidth(), 10 * fontMetrics().height()};
 }
 
 int LengthChart::current() const { return most_ == 0 ? count() : std::min(most_, count()); }
@@ -36,7 +36,7 @@ int LengthChart::current() const { return most_ == 0 ? count() : std::min(most_,
 // Above: what the greatest amount is; below: numbers and what they count.
 QRect LengthChart::plot() const {
   const int line = fontMetrics().height(), side = 2 * fontMetrics().averageCharWidth();
-  return rect().adjusted(side, line + line / 2, -side, -2 * line - line / 2);
+  return rect().adjusted(side, 2 * line + line / 2, -side, -2 * line - line / 2);
 }
 
 QPoint LengthChart::placeOf(int lengths) const {
@@ -73,9 +73,9 @@ void LengthChart::paintEvent(QPaintEvent*) {
 void LengthChart::drawAxes(QPainter& painter, const QRect& area) const {
   const QFontMetrics& font = fontMetrics();
   painter.setPen(palette().color(QPalette::Text));
-  painter.drawText(QRect(area.left(), 2, area.width(), font.height()), Qt::AlignLeft, say_(choices_.front().bought));
-  painter.drawText(QRect(area.left(), 2, area.width(), font.height()), Qt::AlignRight,
-                   tr("least %1").arg(say_(choices_.back().bought)));
+  const QRect head(area.left(), 2, area.width(), font.height());
+  painter.drawText(head, Qt::AlignLeft, tr("one length %1").arg(say_(choices_.front().bought)));
+  painter.drawText(head.translated(0, font.height()), Qt::AlignRight, tr("least %1").arg(say_(choices_.back().bought)));
   painter.drawText(QRect(area.left(), height() - font.height() - 2, area.width(), font.height()), Qt::AlignHCenter,
                    tr("number of lengths"));
   painter.setPen(mixed(palette(), 55));

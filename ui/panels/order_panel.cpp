@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -48,9 +49,11 @@ OrderPanel::OrderPanel(Session& session, QWidget* parent)
 }
 
 void OrderPanel::layOut() {
-  auto* tables = new QSplitter(Qt::Vertical, this);
-  tables->addWidget(lines_);
-  tables->addWidget(bundles_);
+  auto* tables = new QTabWidget(this);
+  tables->setObjectName(QStringLiteral("orderTables"));
+  tables->setDocumentMode(true);
+  tables->addTab(lines_, tr("Lines"));
+  tables->addTab(bundles_, tr("Bundles"));
   auto* side = new QWidget(this);
   auto* down = new QVBoxLayout(side);
   const int margin = fontMetrics().height() / 3;
@@ -114,10 +117,10 @@ void OrderPanel::showClass() {
   for (const Length& length : choice.lengths) lengths << QString::fromStdString(fineText(length, session_.style()));
   const QString buys = areaWords(session_, one.metalWidth * choice.bought);
   const QString more = areaWords(session_, one.metalWidth * (choice.bought - one.choices.back().bought));
-  lengths_->setText(most == 0 ? tr("Any number of lengths: each sheet as long as it is wanted, %n different ones.",
-                                   nullptr, static_cast<int>(count))
-                              : tr("At most %1: %2. Buys %3, that is %4 more than the least.")
-                                    .arg(QString::number(most), lengths.join(QStringLiteral(", ")), buys, more));
+  lengths_->setText(
+      most == 0 ? tr("Any number of lengths: each sheet as long as it is wanted, in %1 different ones.").arg(count)
+                : tr("At most %1: %2. Buys %3, that is %4 more than the least.")
+                      .arg(QString::number(most), lengths.join(QStringLiteral(", ")), buys, more));
 }
 
 void OrderPanel::chooseLengths(int most) {

@@ -32,8 +32,9 @@ bool isFeet(const Session& session) { return session.job().units == UnitSystem::
 
 QString classText(const Session& session, const SheetClass& sheet) {
   const QString colour = sheet.translucent ? Texts::tr("translucent") : text(sheet.colour);
-  const QString words =
-      text(sheet.profile) + QStringLiteral(", ") + text(exactText(sheet.thickness, session.job().units));
+  const QString thick = text(smallLength(sheet.thickness, session.job().units));
+  const QString words = text(sheet.profile) + QStringLiteral(", ") + thick +
+                        (isFeet(session) ? QStringLiteral(" in") : QStringLiteral(" mm"));
   return colour.isEmpty() ? words : words + QStringLiteral(", ") + colour;
 }
 
@@ -45,20 +46,21 @@ RowTexts orderRows(const Session& session, const OrderAccount& account) {
   const bool feet = isFeet(session);
   RowTexts all;
   all.columns = {{Texts::tr("Line"), true},
-                 {Texts::tr("Sheet")},
                  {Texts::tr("Length"), true},
                  {Texts::tr("Quantity"), true},
                  {Texts::tr("Spare"), true},
                  {feet ? Texts::tr("Area, sq ft") : Texts::tr("Area, m²"), true},
                  {feet ? Texts::tr("Weight, lb") : Texts::tr("Weight, kg"), true},
                  {feet ? Texts::tr("Waste, sq ft") : Texts::tr("Waste, m²"), true},
-                 {Texts::tr("Sheets to be hung")}};
+                 {Texts::tr("Sheets to be hung")},
+                 {Texts::tr("Sheet")}};
   for (const OrderLine& line : session.plan().order.lines) {
     const SteelAccount& steel = account.lines[static_cast<std::size_t>(line.line - 1)];
-    all.rows.push_back({QString::number(line.line), classText(session, line.sheet()), lengthWords(session, line.length),
-                        QString::number(line.quantity()), line.spares > 0 ? QString::number(line.spares) : QString(),
+    all.rows.push_back({QString::number(line.line), lengthWords(session, line.length), QString::number(line.quantity()),
+                        line.spares > 0 ? QString::number(line.spares) : QString(),
                         text(areaText(line.coverArea, session.job().units)), weightWords(session, line, line.kilograms),
-                        text(areaText(steel.waste, session.job().units)), joined(line.marks)});
+                        text(areaText(steel.waste, session.job().units)), joined(line.marks),
+                        classText(session, line.sheet())});
   }
   return all;
 }
@@ -66,14 +68,11 @@ RowTexts orderRows(const Session& session, const OrderAccount& account) {
 RowTexts bundleRows(const Session& session, const std::vector<Bundle>& bundles) {
   const SheetOrder& order = session.plan().order;
   RowTexts all;
-  all.columns = {{Texts::tr("Bundle")},
-                 {Texts::tr("Sheet")},
-                 {Texts::tr("Set down from"), true},
-                 {Texts::tr("to"), true},
-                 {Texts::tr("Sheets"), true},
-                 {Texts::tr("Longest"), true},
-                 {isFeet(session) ? Texts::tr("Weight, lb") : Texts::tr("Weight, kg"), true},
-                 {Texts::tr("From the top")}};
+  all.columns = {
+      {Texts::tr("Bundle")},        {Texts::tr("Set down from"), true},
+      {Texts::tr("to"), true},      {Texts::tr("Sheets"), true},
+      {Texts::tr("Longest"), true}, {isFeet(session) ? Texts::tr("Weight, lb") : Texts::tr("Weight, kg"), true},
+      {Texts::tr("From the top")},  {Texts::tr("Sheet")}};
   for (const Bundle& bundle : bundles) {
     std::vector<std::string> marks;
     for (const BundledSheet& one : bundle.sheets) {
@@ -83,11 +82,10 @@ RowTexts bundleRows(const Session& session, const std::vector<Bundle>& bundles) 
     }
     const OrderLine& line = order.lines[static_cast<std::size_t>(bundle.sheets.front().line)];
     const bool spare = bundle.wall.empty();
-    all.rows.push_back({text(bundle.name), classText(session, bundle.sheet),
-                        spare ? QString() : lengthWords(session, bundle.setDownFrom),
+    all.rows.push_back({text(bundle.name), spare ? QString() : lengthWords(session, bundle.setDownFrom),
                         spare ? QString() : lengthWords(session, bundle.setDownTo),
                         QString::number(bundle.sheets.size()), lengthWords(session, bundle.longest),
-                        weightWords(session, line, bundle.kilograms), joined(marks)});
+                        weightWords(session, line, bundle.kilograms), joined(marks), classText(session, bundle.sheet)});
   }
   return all;
 }

@@ -11,6 +11,7 @@
 
 #include "core/cutting/proof_words.h"
 #include "core/drawing/shown_length.h"
+#include "core/drawing/trim_sticks.h"
 #include "core/editing/trim_edits.h"
 #include "core/job/by_id.h"
 #include "core/output/figures.h"
@@ -136,13 +137,9 @@ void TrimPanel::fillTable() {
   for (int row = 0; row < count(); ++row) {
     const TrimPiece& piece = takeoff_.pieces[static_cast<std::size_t>(row)];
     const LengthStyle style = session_.style();
-    QStringList parts;
-    if (piece.parts.size() > 1) {
-      for (const TrimPart& part : piece.parts) parts << text(cutText(part.length, style));
-    }
     const QStringList cells{text(piece.place.wall + piece.place.other),
                             text(session_.words().say(trimPieceName(piece), style)), text(piece.trim),
-                            text(cutText(piece.length, style)), parts.join(QStringLiteral(" + "))};
+                            text(cutText(piece.length, style)), text(partLengths(piece, style))};
     for (int column = 0; column < static_cast<int>(cells.size()); ++column) {
       auto* item = new QTableWidgetItem(cells[column]);
       item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);

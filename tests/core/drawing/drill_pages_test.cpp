@@ -3,6 +3,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 #include "core/drawing/packet_pages.h"
 #include "core/job/job_file.h"
 #include "tests/core/drawing/drawn_jobs.h"
@@ -113,13 +115,16 @@ TEST_CASE("a cleared batch has a template, a held one reasons and no ordinate") 
   }
 }
 
-TEST_CASE("the packet has the elevation of each wall before its pages for drilling, numbered through") {
+TEST_CASE("the packet has each wall's elevation before its pages for drilling, then those of the whole job") {
   const DrawnJob drawn = planned("front", surveyed(withMember(screwedFront())));
   const std::vector<Page> pages = packetPages(drawn.job, drawn.plan, PaperSize::A3);
   const std::string last = " of " + std::to_string(pages.size());
   for (std::size_t i = 0; i < pages.size(); ++i) CHECK(says(pages[i], "page " + std::to_string(i + 1) + last));
   CHECK(pages.front().title.find("elevation") != std::string::npos);
-  CHECK(pages.back().title.find("module marks") != std::string::npos);
+  const auto whole = std::find_if(pages.begin(), pages.end(), [](const Page& page) { return page.wall.empty(); });
+  REQUIRE((whole != pages.begin() && whole != pages.end()));
+  CHECK((whole - 1)->title.find("module marks") != std::string::npos);
+  CHECK(std::all_of(whole, pages.end(), [](const Page& page) { return page.wall.empty(); }));
 }
 
 TEST_CASE("two girts of one height are one mark of the stick") {

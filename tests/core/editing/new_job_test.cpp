@@ -6,6 +6,7 @@
 #include "core/editing/new_job_file.h"
 #include "core/job/job_file.h"
 #include "core/job/pattern_file.h"
+#include "core/job/trim_file.h"
 #include "core/plan/plan.h"
 #include "tests/fuzz/dice.h"
 
@@ -62,6 +63,17 @@ TEST_CASE("a workshop of 60 by 40 ft is four walls with their steel") {
   CHECK(job.site.sightPoints.front().at == PlanPoint{Length::feet(30), -Length::feet(100)});
   CHECK(job.members.front().id == "Z8x2.5x0.075");
   checkWhole(job);
+}
+
+TEST_CASE("a new job comes with the trim of its units, in the colour of its sheets") {
+  for (const UnitSystem units : {UnitSystem::FeetInches, UnitSystem::Millimetres}) {
+    NewJob stated = shippedNewJob(units);
+    stated.colour = "sand";
+    const Job job = made(stated);
+    CHECK(job.trimRules == shippedTrim(units).rules);
+    CHECK(job.trims.size() == shippedTrim(units).trims.size());
+    for (const Trim& trim : job.trims) CHECK(trim.colour == "sand");
+  }
 }
 
 TEST_CASE("girts of a gable go on upward at their last spacing, to a foot under the ridge") {

@@ -76,7 +76,7 @@ TEST_CASE("what the job uses and no price applies to is a row without one, and m
   const Table table = priceTable(job(), bought, UnitSystem::FeetInches);
   REQUIRE(table.rows.size() == 7);
   CHECK(table.rows[5] == Names{"sheet", "rib-36", "translucent", "0.0179", "foot", ""});
-  CHECK(table.rows[6] == Names{"trim", "corner-4", "blue", "0.02385984251", "foot", ""});
+  CHECK(table.rows[6] == Names{"trim", "corner-4", "blue", "0.02385984", "foot", ""});
   const auto read = withPricesOf(job(), csvText(table, false));
   REQUIRE(read);
   CHECK(read.value().job == job());
@@ -128,14 +128,14 @@ TEST_CASE("every fault is named with line and column, and nothing is taken") {
         "line 2, what: \"sheets\" is none of: sheet, trim, cut, charge\n"
         "line 3, item: is blank; it is needed\n"
         "line 4, per: \"furlong\" is none of: each, foot, metre, square foot, square metre, pound, kilogram\n"
-        "line 5, thickness_in: \"x\" is no length; write feet and inches as 7' 6\" or millimetres as 2286 mm\n"
+        "line 5, thickness_in: \"x\" is no length; write 7' 6\", 7 ft 6 in or 2286 mm\n"
         "line 6, per: is blank; it is needed\n"
         "line 7, price: \"1,5\" is no sum of money here: groups are of three digits; write it as 1234.50 or 1,234.50\n"
         "line 8, price: is less than nothing\n"
         "line 9, price: is more than a price may be, 20,000,000.00\n"
         "line 10, per: a cut is paid for each; write each, or leave it blank\n"
         "line 12, item: sheet g stands in the table twice\n"
-        "line 13, thickness_in: -1\" is outside the range: more than 0, at most 1\" or 25 mm\n");
+        "line 13, thickness_in: -1\" is out of range; it may be more than 0, at most 25 mm\n");
   CHECK(faultsOf(job(), "item,price\nrib,1\n") == "line 1: no column is called what\n");
   CHECK(faultsOf(job(), "what,item,price\nsheet,rib,1\n") == "line 2, price: needs a column per\n");
 }

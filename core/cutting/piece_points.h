@@ -9,17 +9,17 @@
 
 namespace ribwright {
 
-struct Prices {
+struct PiecePoints {
   std::vector<std::int64_t> points;  // parallel to the sizes
   std::vector<std::int64_t> most;    // parallel to the stocks: what one holds at most
 };
 
 // How much the pieces are worth, and what the stocks hold together at most.
 Int128 worthOf(const std::vector<std::int64_t>& points, const Counts& counts);
-Int128 mostOf(const Prices& prices, const Counts& stocks);
+Int128 mostOf(const PiecePoints& prices, const Counts& stocks);
 
 // Stocks in these counts hold too few points for the demand.
-inline bool refutes(const Prices& prices, const Counts& demand, const Counts& stocks) {
+inline bool refutes(const PiecePoints& prices, const Counts& demand, const Counts& stocks) {
   return mostOf(prices, stocks) < worthOf(prices.points, demand);
 }
 
@@ -27,7 +27,7 @@ inline bool refutes(const Prices& prices, const Counts& demand, const Counts& st
 std::vector<std::int64_t> wholePoints(const std::vector<double>& prices, std::int64_t scale);
 
 struct PricedStocks {
-  Prices prices;
+  PiecePoints prices;
   std::vector<Counts> fills;  // parallel to the stocks: what holds the most
 };
 // The most for each stock of which `stocks` has some (0 for others), no size oftener than `demand` has it. Nothing:

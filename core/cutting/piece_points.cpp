@@ -1,4 +1,4 @@
-#include "core/cutting/prices.h"
+#include "core/cutting/piece_points.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +11,7 @@ Int128 worthOf(const std::vector<std::int64_t>& points, const Counts& counts) {
   return worth;
 }
 
-Int128 mostOf(const Prices& prices, const Counts& stocks) {
+Int128 mostOf(const PiecePoints& prices, const Counts& stocks) {
   Int128 most = 0;
   for (std::size_t k = 0; k < stocks.size(); ++k) most += Int128(prices.most[k]) * stocks[k];
   return most;
