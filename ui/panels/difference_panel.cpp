@@ -37,6 +37,7 @@ DifferencePanel::DifferencePanel(Session& session, QWidget* parent)
       table_(new FilledTable(session, "differences", tr("What is bought otherwise, line by line"), this)) {
   setObjectName(QStringLiteral("difference"));
   with_->setObjectName(QStringLiteral("compareWith"));
+  with_->setMinimumContentsLength(24);
   summary_->setObjectName(QStringLiteral("differenceSummary"));
   summary_->setTextFormat(Qt::PlainText);
   summary_->setWordWrap(true);
