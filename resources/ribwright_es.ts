@@ -371,6 +371,339 @@
     </message>
 </context>
 <context>
+    <name>ribwright::CostPanel</name>
+    <message>
+        <source>What the job costs, line by line</source>
+        <translation>Lo que cuesta el trabajo, renglón por renglón</translation>
+    </message>
+    <message>
+        <source>no wall</source>
+        <translation>ninguna pared</translation>
+    </message>
+    <message>
+        <source>wall %1</source>
+        <translation>pared %1</translation>
+    </message>
+    <message>
+        <source>By wall</source>
+        <translation>Por pared</translation>
+    </message>
+    <message>
+        <source>By kind</source>
+        <translation>Por tipo</translation>
+    </message>
+    <message>
+        <source>No prices are stated. Write the price list (menu Job), fill in its last column in a spreadsheet and read it back; or state prices with the job&apos;s particulars. Waste of sheets: %1, %2.</source>
+        <translation>No hay precios indicados. Escriba la lista de precios (menú Trabajo), llene su última columna en una hoja de cálculo y léala de vuelta; o indique los precios en los datos del trabajo. Desperdicio de láminas: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Total %1. Spares %2. Waste %3; of sheets %4, %5.</source>
+        <translation>Total %1. Repuestos %2. Desperdicio %3; de láminas %4, %5.</translation>
+    </message>
+    <message>
+        <source>⚠ No price for: %1.</source>
+        <translation>⚠ Sin precio: %1.</translation>
+    </message>
+    <message>
+        <source>⚠ Cannot be reckoned at its price (no weight is stated, or the sum is too large): %1.</source>
+        <translation>⚠ No se puede calcular a su precio (sin peso indicado, o la suma es demasiado grande): %1.</translation>
+    </message>
+    <message>
+        <source>What these cost is in no total.</source>
+        <translation>Lo que cuestan no está en ningún total.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::CostRows</name>
+    <message>
+        <source>each</source>
+        <translation>por pieza</translation>
+    </message>
+    <message>
+        <source>a foot</source>
+        <translation>por pie</translation>
+    </message>
+    <message>
+        <source>a metre</source>
+        <translation>por metro</translation>
+    </message>
+    <message>
+        <source>a square foot</source>
+        <translation>por pie cuadrado</translation>
+    </message>
+    <message>
+        <source>a square metre</source>
+        <translation>por metro cuadrado</translation>
+    </message>
+    <message>
+        <source>a pound</source>
+        <translation>por libra</translation>
+    </message>
+    <message>
+        <source>a kilogram</source>
+        <translation>por kilogramo</translation>
+    </message>
+    <message>
+        <source>sheets</source>
+        <translation>láminas</translation>
+    </message>
+    <message>
+        <source>trim</source>
+        <translation>remate</translation>
+    </message>
+    <message>
+        <source>cuts</source>
+        <translation>cortes</translation>
+    </message>
+    <message>
+        <source>charge</source>
+        <translation>cargo</translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation>sin precio</translation>
+    </message>
+    <message>
+        <source>cannot be reckoned</source>
+        <translation>no se puede calcular</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>%1 sq ft</source>
+        <translation>%1 pies²</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation>%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>full sheets</source>
+        <translation>láminas enteras</translation>
+    </message>
+    <message>
+        <source>ripped</source>
+        <translation>reducidas</translation>
+    </message>
+    <message>
+        <source>under a rake</source>
+        <translation>bajo faldón</translation>
+    </message>
+    <message>
+        <source>notched</source>
+        <translation>con recorte</translation>
+    </message>
+    <message>
+        <source>above openings</source>
+        <translation>sobre vanos</translation>
+    </message>
+    <message>
+        <source>below openings</source>
+        <translation>bajo vanos</translation>
+    </message>
+    <message>
+        <source>several cuts</source>
+        <translation>varios cortes</translation>
+    </message>
+    <message>
+        <source>spares</source>
+        <translation>repuestos</translation>
+    </message>
+    <message>
+        <source>charges</source>
+        <translation>cargos</translation>
+    </message>
+    <message>
+        <source>cuts that part a sheet or a stick</source>
+        <translation>cortes que dividen una lámina o tira</translation>
+    </message>
+    <message>
+        <source>translucent</source>
+        <translation>translúcida</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántas</translation>
+    </message>
+    <message>
+        <source>Spares</source>
+        <translation>Repuestos</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Of it waste</source>
+        <translation>De ello desperdicio</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>Weight, %1</source>
+        <translation>Peso, %1</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Láminas</translation>
+    </message>
+    <message>
+        <source>Cut to</source>
+        <translation>Cortar a</translation>
+    </message>
+    <message>
+        <source>order</source>
+        <translation>pedir</translation>
+    </message>
+    <message>
+        <source>use when it comes</source>
+        <translation>usar cuando llegue</translation>
+    </message>
+    <message>
+        <source>use from site</source>
+        <translation>usar de la obra</translation>
+    </message>
+    <message>
+        <source>left over on site</source>
+        <translation>sobra en obra</translation>
+    </message>
+    <message>
+        <source>to come, not needed</source>
+        <translation>por llegar, no se necesita</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Ordered</source>
+        <translation>Pedidas</translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation>Recibidas</translation>
+    </message>
+    <message>
+        <source>Short</source>
+        <translation>Faltan</translation>
+    </message>
+    <message>
+        <source>To come</source>
+        <translation>Por llegar</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::DifferencePanel</name>
+    <message>
+        <source>What is bought otherwise, line by line</source>
+        <translation>Lo que se compra distinto, renglón por renglón</translation>
+    </message>
+    <message>
+        <source>Compare &amp;with</source>
+        <translation>Comparar &amp;con</translation>
+    </message>
+    <message>
+        <source>the job as it was saved</source>
+        <translation>el trabajo como se guardó</translation>
+    </message>
+    <message>
+        <source>order %1</source>
+        <translation>pedido %1</translation>
+    </message>
+    <message>
+        <source>another job file…</source>
+        <translation>otro archivo de trabajo…</translation>
+    </message>
+    <message>
+        <source>Compare with a job</source>
+        <translation>Comparar con un trabajo</translation>
+    </message>
+    <message>
+        <source>Jobs (*.json)</source>
+        <translation>Trabajos (*.json)</translation>
+    </message>
+    <message>
+        <source>The job was never saved.</source>
+        <translation>El trabajo nunca se guardó.</translation>
+    </message>
+    <message>
+        <source>It cannot be read: %1</source>
+        <translation>No se puede leer: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is bought otherwise.</source>
+        <translation>No se compra nada distinto.</translation>
+    </message>
+    <message>
+        <source>sheets %1</source>
+        <translation>láminas %1</translation>
+    </message>
+    <message>
+        <source>their length %1</source>
+        <translation>su largo %1</translation>
+    </message>
+    <message>
+        <source>From there to the job as it is: %1.</source>
+        <translation>De ahí al trabajo como está: %1.</translation>
+    </message>
+    <message>
+        <source>What has no price (?) is not in the cost.</source>
+        <translation>Lo que no tiene precio (?) no está en el costo.</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::ElevationBoard</name>
     <message>
         <source>Elevation</source>
@@ -945,6 +1278,33 @@
     <message>
         <source>Type where point %1 is on the wall.</source>
         <translation>Escriba dónde está el punto %1 en la pared.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::LengthChart</name>
+    <message>
+        <source>Steel bought against the number of lengths. Click, or use the arrow keys, to choose how many.</source>
+        <translation>Acero comprado según el número de largos. Haga clic, o use las flechas, para elegir cuántos.</translation>
+    </message>
+    <message>
+        <source>Number of lengths %1: %2</source>
+        <translation>Número de largos %1: %2</translation>
+    </message>
+    <message>
+        <source>No sheets of this kind are made to length.</source>
+        <translation>Ninguna lámina de este tipo se fabrica a medida.</translation>
+    </message>
+    <message>
+        <source>one length %1</source>
+        <translation>un largo %1</translation>
+    </message>
+    <message>
+        <source>least %1</source>
+        <translation>mínimo %1</translation>
+    </message>
+    <message>
+        <source>number of lengths</source>
+        <translation>número de largos</translation>
     </message>
 </context>
 <context>
@@ -1529,6 +1889,136 @@
     </message>
 </context>
 <context>
+    <name>ribwright::OrderPanel</name>
+    <message>
+        <source>Lines of the order</source>
+        <translation>Renglones del pedido</translation>
+    </message>
+    <message>
+        <source>Bundles</source>
+        <translation>Atados</translation>
+    </message>
+    <message>
+        <source>Sheets whose lengths are chosen</source>
+        <translation>Láminas cuyos largos se eligen</translation>
+    </message>
+    <message>
+        <source>Steel bought against the number of lengths</source>
+        <translation>Acero comprado según el número de largos</translation>
+    </message>
+    <message>
+        <source>Use and waste of the steel bought</source>
+        <translation>Uso y desperdicio del acero comprado</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Renglones</translation>
+    </message>
+    <message>
+        <source>waste %1, %2 %</source>
+        <translation>desperdicio %1, %2 %</translation>
+    </message>
+    <message>
+        <source>Any number of lengths: each sheet as long as it is wanted, in %1 different ones.</source>
+        <translation>Cualquier número de largos: cada lámina tan larga como hace falta, en %1 distintos.</translation>
+    </message>
+    <message>
+        <source>At most %1: %2. Buys %3, that is %4 more than the least.</source>
+        <translation>A lo sumo %1: %2. Compra %3, es decir %4 más que el mínimo.</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::OrderRows</name>
+    <message>
+        <source>translucent</source>
+        <translation>translúcida</translation>
+    </message>
+    <message>
+        <source> sq ft</source>
+        <translation> pie²</translation>
+    </message>
+    <message>
+        <source> m²</source>
+        <translation> m²</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Renglón</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Repuesto</translation>
+    </message>
+    <message>
+        <source>Area, sq ft</source>
+        <translation>Área, pie²</translation>
+    </message>
+    <message>
+        <source>Area, m²</source>
+        <translation>Área, m²</translation>
+    </message>
+    <message>
+        <source>Weight, lb</source>
+        <translation>Peso, lb</translation>
+    </message>
+    <message>
+        <source>Weight, kg</source>
+        <translation>Peso, kg</translation>
+    </message>
+    <message>
+        <source>Waste, sq ft</source>
+        <translation>Desperdicio, pie²</translation>
+    </message>
+    <message>
+        <source>Waste, m²</source>
+        <translation>Desperdicio, m²</translation>
+    </message>
+    <message>
+        <source>Sheets to be hung</source>
+        <translation>Láminas por colgar</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Lámina</translation>
+    </message>
+    <message>
+        <source>Bundle</source>
+        <translation>Atado</translation>
+    </message>
+    <message>
+        <source>Set down from</source>
+        <translation>Dejar desde</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Láminas</translation>
+    </message>
+    <message>
+        <source>Longest</source>
+        <translation>Más larga</translation>
+    </message>
+    <message>
+        <source>From the top</source>
+        <translation>Desde arriba</translation>
+    </message>
+    <message>
+        <source>spare</source>
+        <translation>repuesto</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::PacketBar</name>
     <message>
         <source>Stop</source>
@@ -1844,6 +2334,112 @@
     </message>
 </context>
 <context>
+    <name>ribwright::PlacedDialogs</name>
+    <message>
+        <source>Place this order</source>
+        <translation>Hacer este pedido</translation>
+    </message>
+    <message>
+        <source>Order &amp;number</source>
+        <translation>&amp;Número de pedido</translation>
+    </message>
+    <message>
+        <source>&amp;Date</source>
+        <translation>&amp;Fecha</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Pedir</translation>
+    </message>
+    <message>
+        <source>Sheets that came</source>
+        <translation>Láminas que llegaron</translation>
+    </message>
+    <message>
+        <source>Of %1 sheets ordered:</source>
+        <translation>De %1 láminas pedidas:</translation>
+    </message>
+    <message>
+        <source>&amp;Came fit to hang</source>
+        <translation>&amp;Llegaron en buen estado</translation>
+    </message>
+    <message>
+        <source>Came unfit, or will &amp;not come</source>
+        <translation>Llegaron inservibles, o &amp;no llegarán</translation>
+    </message>
+    <message>
+        <source>&amp;Enter</source>
+        <translation>&amp;Anotar</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::PlacedPanel</name>
+    <message>
+        <source>What is to be ordered, used and left over</source>
+        <translation>Lo que hay que pedir, usar y lo que sobra</translation>
+    </message>
+    <message>
+        <source>Orders placed, received and short</source>
+        <translation>Pedidos hechos, recibidos y en falta</translation>
+    </message>
+    <message>
+        <source>Place this &amp;order…</source>
+        <translation>Hacer este &amp;pedido…</translation>
+    </message>
+    <message>
+        <source>What is to be ordered now is ordered</source>
+        <translation>Se pide lo que falta por pedir</translation>
+    </message>
+    <message>
+        <source>&amp;All of it came</source>
+        <translation>&amp;Llegó todo</translation>
+    </message>
+    <message>
+        <source>All of the chosen order that is not short</source>
+        <translation>Todo el pedido elegido que no está en falta</translation>
+    </message>
+    <message>
+        <source>Came or &amp;short…</source>
+        <translation>Llegó o &amp;falta…</translation>
+    </message>
+    <message>
+        <source>How many of the chosen sheets came, and how many are short</source>
+        <translation>Cuántas de las láminas elegidas llegaron y cuántas faltan</translation>
+    </message>
+    <message>
+        <source>&amp;Never placed</source>
+        <translation>&amp;Nunca se pidió</translation>
+    </message>
+    <message>
+        <source>Strike the chosen order with all that came of it</source>
+        <translation>Quitar el pedido elegido con todo lo que llegó de él</translation>
+    </message>
+    <message>
+        <source>No order was placed yet. Sheets to order: %1.</source>
+        <translation>Aún no se hizo ningún pedido. Láminas por pedir: %1.</translation>
+    </message>
+    <message>
+        <source>Sheets to order now: %1; still to come: %2; ordered and not needed: %3.</source>
+        <translation>Láminas por pedir ahora: %1; por llegar: %2; pedidas y no necesarias: %3.</translation>
+    </message>
+    <message>
+        <source>Place order %1</source>
+        <translation>Hacer el pedido %1</translation>
+    </message>
+    <message>
+        <source>Receive order %1</source>
+        <translation>Recibir el pedido %1</translation>
+    </message>
+    <message>
+        <source>Receive sheets of order %1</source>
+        <translation>Recibir láminas del pedido %1</translation>
+    </message>
+    <message>
+        <source>Strike order %1</source>
+        <translation>Quitar el pedido %1</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::PlanInset</name>
     <message>
         <source>Plan of the building</source>
@@ -1916,6 +2512,81 @@
     <message>
         <source>Plan in &amp;view</source>
         <translation>Plano a la &amp;vista</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::PriceFile</name>
+    <message>
+        <source>added %1 (%2)</source>
+        <translation>agregados %1 (%2)</translation>
+    </message>
+    <message>
+        <source>changed %1 (%2)</source>
+        <translation>cambiados %1 (%2)</translation>
+    </message>
+    <message>
+        <source>struck %1 (%2)</source>
+        <translation>quitados %1 (%2)</translation>
+    </message>
+    <message>
+        <source>as they were: %1</source>
+        <translation>como estaban: %1</translation>
+    </message>
+    <message>
+        <source>still without a price: %1</source>
+        <translation>aún sin precio: %1</translation>
+    </message>
+    <message>
+        <source>it names nothing</source>
+        <translation>no nombra nada</translation>
+    </message>
+    <message>
+        <source>Price list read: %1.</source>
+        <translation>Lista de precios leída: %1.</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The price list could not be read; nothing was changed.</source>
+        <translation>No se pudo leer la lista de precios; no se cambió nada.</translation>
+    </message>
+    <message>
+        <source>is too large to be a price list</source>
+        <translation>es demasiado grande para ser una lista de precios</translation>
+    </message>
+    <message>
+        <source>Read a price list</source>
+        <translation>Leer una lista de precios</translation>
+    </message>
+    <message>
+        <source>Price list written into %1.</source>
+        <translation>Lista de precios escrita en %1.</translation>
+    </message>
+    <message>
+        <source>The price list could not be written.</source>
+        <translation>No se pudo escribir la lista de precios.</translation>
+    </message>
+    <message>
+        <source>Cost of the job written into %1.</source>
+        <translation>Costo del trabajo escrito en %1.</translation>
+    </message>
+    <message>
+        <source>The cost of the job could not be written.</source>
+        <translation>No se pudo escribir el costo del trabajo.</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;All files (*)</source>
+        <translation>Tablas (*.csv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Write the price list</source>
+        <translation>Escribir la lista de precios</translation>
+    </message>
+    <message>
+        <source>Write the cost of the job</source>
+        <translation>Escribir el costo del trabajo</translation>
     </message>
 </context>
 <context>
@@ -2880,10 +3551,147 @@
     </message>
 </context>
 <context>
+    <name>ribwright::TrimChart</name>
+    <message>
+        <source>Stock lengths of trim and what is cut from each</source>
+        <translation>Largos de almacén de remates y qué se corta de cada uno</translation>
+    </message>
+    <message>
+        <source>ordered to length</source>
+        <translation>se pide a su largo</translation>
+    </message>
+    <message>
+        <source>proved: no less would do</source>
+        <translation>demostrado: con menos no alcanza</translation>
+    </message>
+    <message>
+        <source>not proved</source>
+        <translation>no demostrado</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1. Lengths: %2, together %3; used %4 %, waste %5; %6</source>
+        <translation>%1. Largos: %2, en total %3; aprovechado %4 %, desperdicio %5; %6</translation>
+    </message>
+    <message>
+        <source>kept %1</source>
+        <translation>guardar %1</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::TrimPanel</name>
+    <message>
+        <source>Take the shipped trim</source>
+        <translation>Tomar los remates incluidos</translation>
+    </message>
+    <message>
+        <source>Trim and rules…</source>
+        <translation>Remates y reglas…</translation>
+    </message>
+    <message>
+        <source>Takes rules, and the trim that they name, for all that the job has no rule for</source>
+        <translation>Toma reglas, y los remates que nombran, para todo lo que no tiene regla en el trabajo</translation>
+    </message>
+    <message>
+        <source>What is trimmed with what, how long, and in which lengths it is sold</source>
+        <translation>Qué se remata con qué, de qué largo, y en qué largos se vende</translation>
+    </message>
+    <message>
+        <source>Pieces of trim, in the order in which they are set</source>
+        <translation>Piezas de remate, en el orden en que se colocan</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Pared</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Remate</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Partes</translation>
+    </message>
+    <message>
+        <source>The job states no trim. Take what ships, and make it the job&apos;s own.</source>
+        <translation>El trabajo no indica remates. Tome los incluidos y hágalos propios del trabajo.</translation>
+    </message>
+    <message>
+        <source>No rule finds a place to trim.</source>
+        <translation>Ninguna regla encuentra un lugar que rematar.</translation>
+    </message>
+    <message>
+        <source>Pieces: %1. Working out how to cut them…</source>
+        <translation>Piezas: %1. Calculando cómo cortarlas…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation> kg</translation>
+    </message>
+    <message>
+        <source> lb</source>
+        <translation> lb</translation>
+    </message>
+    <message>
+        <source>Pieces: %1. Stock lengths: %2, together %3, %4; used %5 %, waste %6</source>
+        <translation>Piezas: %1. Largos de almacén: %2, en total %3, %4; aprovechado %5 %, desperdicio %6</translation>
+    </message>
+</context>
+<context>
     <name>ribwright::TypedField</name>
     <message>
         <source>Length</source>
         <translation>Longitud</translation>
+    </message>
+</context>
+<context>
+    <name>ribwright::UseBars</name>
+    <message>
+        <source>pieces</source>
+        <translation>piezas</translation>
+    </message>
+    <message>
+        <source>cut-outs</source>
+        <translation>recortes</translation>
+    </message>
+    <message>
+        <source>drops kept</source>
+        <translation>sobrantes guardados</translation>
+    </message>
+    <message>
+        <source>spares</source>
+        <translation>repuestos</translation>
+    </message>
+    <message>
+        <source>waste</source>
+        <translation>desperdicio</translation>
     </message>
 </context>
 <context>
@@ -3217,6 +4025,26 @@
         <source>Pane&amp;ls</source>
         <translation>Pane&amp;les</translation>
     </message>
+    <message>
+        <source>Read a price &amp;list…</source>
+        <translation>Leer una &amp;lista de precios…</translation>
+    </message>
+    <message>
+        <source>Change, add and strike prices by a table; what it does not name stays</source>
+        <translation>Cambiar, agregar y quitar precios con una tabla; lo que no nombra se queda</translation>
+    </message>
+    <message>
+        <source>Write the pri&amp;ce list…</source>
+        <translation>Escribir la lista de pre&amp;cios…</translation>
+    </message>
+    <message>
+        <source>With a row for everything that has no price yet</source>
+        <translation>Con un renglón para todo lo que aún no tiene precio</translation>
+    </message>
+    <message>
+        <source>Write the cost of the jo&amp;b…</source>
+        <translation>Escribir el costo del tra&amp;bajo…</translation>
+    </message>
 </context>
 <context>
     <name>ribwright::WindowDocks</name>
@@ -3278,6 +4106,26 @@
     <message>
         <source>Sharing of blanks</source>
         <translation>Piezas de una misma lámina</translation>
+    </message>
+    <message>
+        <source>Sheets and lengths</source>
+        <translation>Láminas y largos</translation>
+    </message>
+    <message>
+        <source>Trim</source>
+        <translation>Remates</translation>
+    </message>
+    <message>
+        <source>&amp;Cost</source>
+        <translation>&amp;Costo</translation>
+    </message>
+    <message>
+        <source>Compared</source>
+        <translation>Comparado</translation>
+    </message>
+    <message>
+        <source>Orders &amp;placed</source>
+        <translation>&amp;Pedidos hechos</translation>
     </message>
 </context>
 </TS>
