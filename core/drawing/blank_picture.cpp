@@ -13,14 +13,14 @@ namespace {
 
 using Along = BlankCut::Along;
 
-constexpr double sheetHeight = 23;  // across the blank
-constexpr double leftRoom = 30;     // for what stands before the lower end
-constexpr double endRoom = 8;       // for "upper end"
-constexpr double sideRoom = 24;     // for distances from the lip edge
-constexpr double tick = 4.5;        // from the blank's edge to its figures
-constexpr double beside = 2.5;      // between figures
-constexpr double thickEdge = 1.4;   // the lip edge
-constexpr double wasteApart = 2.2;  // strokes of its hatching
+constexpr double leastHeight = 23, mostHeight = 60;  // across the blank
+constexpr double leftRoom = 30;                      // for what stands before the lower end
+constexpr double endRoom = 8;                        // for "upper end"
+constexpr double sideRoom = 24;                      // for distances from the lip edge
+constexpr double tick = 4.5;                         // from the blank's edge to its figures
+constexpr double beside = 2.5;                       // between figures
+constexpr double thickEdge = 1.4;                    // the lip edge
+constexpr double wasteApart = 2.2;                   // strokes of its hatching
 constexpr double roundText = 0.75;
 constexpr double shortest = 0.6;  // what is left of a stroke between two texts is drawn from this length on
 
@@ -28,6 +28,16 @@ double figureRow() { return lineOf(siteText) + tick; }
 
 bool has(const BlankCuts& cuts, Along along) {
   return std::any_of(cuts.cuts.begin(), cuts.cuts.end(), [along](const BlankCut& cut) { return cut.along == along; });
+}
+
+// As high as its narrowest part needs for its mark.
+double sheetHeight(const BlankCuts& cuts) {
+  double narrowest = 1;
+  for (const PlacedPart& placed : cuts.parts) {
+    const Length width = placed.part.right - placed.part.left;
+    narrowest = std::min(narrowest, width.inMillimetres() / (cuts.right - cuts.left).inMillimetres());
+  }
+  return std::clamp((lineOf(siteText) + 2) / std::max(narrowest, 0.01), leastHeight, mostHeight);
 }
 
 // Under the leg edge only slopes have figures.
@@ -64,7 +74,7 @@ class Picture {
 
   void draw(Sketch& sketch, const Box& room) {
     box_ = {room.left + leftRoom, room.top + figureRow(), room.right - room_, 0};
-    box_.bottom = box_.top + sheetHeight;
+    box_.bottom = box_.top + sheetHeight(cuts_);
     for (std::size_t i = 0; i < cuts_.parts.size(); ++i) drawPart(sketch, i);
     drawSheet(sketch);
     drawFigures(sketch, true);
@@ -229,7 +239,7 @@ class Picture {
 
 PageBlock blankPicture(const NumberedBlank& blank, const BlankWords& words) {
   const auto draw = [blank, words](Sketch& sketch, const Box& room) { Picture(blank, words).draw(sketch, room); };
-  return {sheetHeight + figureRow() + lowerRow(blank.cuts), draw};
+  return {sheetHeight(blank.cuts) + figureRow() + lowerRow(blank.cuts), draw};
 }
 
 std::string blankHeading(const NumberedBlank& blank, const BlankWords& words) {

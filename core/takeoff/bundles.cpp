@@ -14,10 +14,17 @@ class Packing {
 
   // `sheets` of one wall (or spares) and one class, from the top.
   void pack(const std::vector<BundledSheet>& sheets, const std::string& wall, const SheetClass& sheet) {
-    Bundle* open = nullptr;
+    std::vector<std::size_t> open;  // indices of bundles, the one begun last at the end
     for (const BundledSheet& one : sheets) {
-      if (!open || !fits(*open, one)) open = &begin(wall, sheet);
-      lay(*open, one);
+      std::erase_if(open, [&](std::size_t i) { return isNear(bundles[i], one) && !takes(bundles[i], one); });
+      const auto found =
+          std::find_if(open.rbegin(), open.rend(), [&](std::size_t i) { return isNear(bundles[i], one); });
+      const std::size_t into = found == open.rend() ? bundles.size() : *found;
+      if (into == bundles.size()) {
+        begin(wall, sheet);
+        open.push_back(into);
+      }
+      lay(bundles[into], one);
     }
   }
 
@@ -26,19 +33,22 @@ class Packing {
  private:
   const OrderLine& line(const BundledSheet& one) const { return order_.lines[static_cast<std::size_t>(one.line)]; }
 
-  bool fits(const Bundle& open, const BundledSheet& one) const {
+  // In length.
+  bool isNear(const Bundle& open, const BundledSheet& one) const {
     const Length length = line(one).length;
-    return static_cast<int>(open.sheets.size()) < limits_.mostSheets &&
-           open.kilograms + line(one).kilogramsOfOne() <= limits_.heaviestKilograms &&
-           std::max(open.longest, length) - std::min(open.shortest, length) <= limits_.lengthSpread;
+    return std::max(open.longest, length) - std::min(open.shortest, length) <= limits_.lengthSpread;
   }
 
-  Bundle& begin(const std::string& wall, const SheetClass& sheet) {
+  bool takes(const Bundle& open, const BundledSheet& one) const {
+    return static_cast<int>(open.sheets.size()) < limits_.mostSheets &&
+           open.kilograms + line(one).kilogramsOfOne() <= limits_.heaviestKilograms;
+  }
+
+  void begin(const std::string& wall, const SheetClass& sheet) {
     Bundle& made = bundles.emplace_back();
     made.name = (wall.empty() ? "spare" : wall) + '-' + std::to_string(++counts_[wall]);
     made.wall = wall;
     made.sheet = sheet;
-    return made;
   }
 
   void lay(Bundle& bundle, const BundledSheet& one) {

@@ -1,10 +1,11 @@
 // How the order is packed: bundles of one wall and one class of sheets, as they are hung.
 //
-// A bundle lies with the sheet that is hung first on top. A wall's sheets of one class are taken in hanging order and a
-// bundle is closed where the next sheet would pass a limit of Settings::bundles, which gives the fewest bundles that
-// keep the order. A sheet that passes the weight limit by itself is a bundle of its own. A sheet that several pieces
-// come from goes with the wall of the piece that is hung first. Spares are packed apart, class by class, longest at the
-// bottom, and are set down at no wall.
+// A bundle lies with the sheet that is hung first on top. A wall's sheets of one class are taken in hanging order; long
+// and short ones lie apart where Settings::bundles has it so, so that short sheets over doors do not part the long
+// ones. Each goes into the bundle begun last among those whose lengths are near its own; one that it would make too
+// heavy or too many is closed. A sheet that passes the weight limit by itself is a bundle of its own. A sheet that
+// several pieces come from goes with the wall of the piece that is hung first. Spares are packed apart, class by class,
+// longest at the bottom, and are set down at no wall.
 #pragma once
 
 #include <string>

@@ -32,6 +32,7 @@ QScrollArea* scrolled(const std::vector<QWidget*>& bars, QWidget* parent) {
   layout->addStretch(1);
   area->setWidget(inside);
   area->setWidgetResizable(true);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // bars give way
   area->setFrameShape(QFrame::NoFrame);
   return area;
 }

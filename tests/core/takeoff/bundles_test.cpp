@@ -61,6 +61,15 @@ TEST_CASE("Lengths in a bundle differ by no more than its spread") {
   CHECK(marksOf(job, {&wall}) == std::vector<Names>{{"A1", "A2", "A3"}, {"A4", "A5"}});
 }
 
+TEST_CASE("Short sheets between long ones have a bundle of their own, and do not part the long ones") {
+  Job job = jobOf({{"A", "sand"}});
+  job.settings.bundles.lengthSpread = inch(20);
+  const WallLayout wall = wallOfLengths("A", {110, 40, 120, 45, 100, 41});
+  CHECK(marksOf(job, {&wall}) == std::vector<Names>{{"A1", "A3", "A5"}, {"A2", "A4", "A6"}});
+  job.settings.bundles.mostSheets = 2;
+  CHECK(marksOf(job, {&wall}) == std::vector<Names>{{"A1", "A3"}, {"A2", "A4"}, {"A5"}, {"A6"}});
+}
+
 TEST_CASE("Walls and classes of sheets are not mixed") {
   const Job job = jobOf({{"A", "sand"}, {"B", "sand"}});
   WallLayout a = wallOfLengths("A", {100, 100, 100});
