@@ -197,11 +197,10 @@ void TrimPanel::choosePiece(int piece) {
   const TrimPlace& place = takeoff_.pieces[static_cast<std::size_t>(piece)].place;
   const bool stated = byLetter(session_.job().walls, place.wall) != nullptr;
   const std::string wall = stated || !place.isCorner() ? place.wall : place.other;
-  if (place.opening.empty()) {
-    emit pointedAt({Part::Kind::Face, wall, ""});
-  } else {
-    emit pointedAt({Part::Kind::Opening, wall, place.opening});
-  }
+  const bool whole = place.opening.empty();
+  const Part part{whole ? Part::Kind::Face : Part::Kind::Opening, wall, place.opening};
+  session_.choose(part);
+  emit pointedAt(part);
 }
 
 void TrimPanel::chooseRowOf(int piece) {
