@@ -2399,8 +2399,8 @@
         <translation>Todo el pedido elegido que no está en falta</translation>
     </message>
     <message>
-        <source>Came or &amp;short…</source>
-        <translation>Llegó o &amp;falta…</translation>
+        <source>Came or short…</source>
+        <translation>Llegó o falta…</translation>
     </message>
     <message>
         <source>How many of the chosen sheets came, and how many are short</source>

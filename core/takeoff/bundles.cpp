@@ -16,11 +16,11 @@ class Packing {
   void pack(const std::vector<BundledSheet>& sheets, const std::string& wall, const SheetClass& sheet) {
     std::vector<std::size_t> open;  // indices of bundles, the one begun last at the end
     for (const BundledSheet& one : sheets) {
-      std::erase_if(open, [&](std::size_t i) { return isNear(bundles[i], one) && !takes(bundles[i], one); });
-      const auto found =
-          std::find_if(open.rbegin(), open.rend(), [&](std::size_t i) { return isNear(bundles[i], one); });
+      const auto holds = [&](std::size_t i) { return isNear(bundles[i], one) && takes(bundles[i], one); };
+      const auto found = std::find_if(open.rbegin(), open.rend(), holds);
       const std::size_t into = found == open.rend() ? bundles.size() : *found;
       if (into == bundles.size()) {
+        std::erase_if(open, [&](std::size_t i) { return isNear(bundles[i], one); });
         begin(wall, sheet);
         open.push_back(into);
       }

@@ -2,8 +2,8 @@
 //
 // A bundle lies with the sheet that is hung first on top. A wall's sheets of one class are taken in hanging order; long
 // and short ones lie apart where Settings::bundles has it so, so that short sheets over doors do not part the long
-// ones. Each goes into the bundle begun last among those whose lengths are near its own; one that it would make too
-// heavy or too many is closed. A sheet that passes the weight limit by itself is a bundle of its own. A sheet that
+// ones. Each goes into the bundle begun last that holds it; where none does a bundle is begun, and those of its lengths
+// are closed. A sheet that passes the weight limit by itself is a bundle of its own. A sheet that
 // several pieces come from goes with the wall of the piece that is hung first. Spares are packed apart, class by class,
 // longest at the bottom, and are set down at no wall.
 #pragma once

@@ -168,6 +168,7 @@ Job filledJob(std::uint64_t seed, int index) {
     job.walls.push_back(filledWall(dice, job, letter));
   }
   job.facts = filledFacts(dice);
+  fillOrdering(dice, job);
   job.silenced = dice.list(3, [&] { return SilencedFinding{dice.id(), dice.note()}; });
   return job;
 }

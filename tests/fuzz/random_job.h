@@ -58,4 +58,7 @@ class FieldDice : public Dice {
 
 Wall filledWall(FieldDice& dice, const Job& job, const std::string& letter);
 
+// How it is ordered, trimmed and paid for (random_ordered_job.cpp).
+void fillOrdering(FieldDice& dice, Job& job);
+
 }  // namespace ribwright::fuzz

@@ -287,10 +287,9 @@ class Checker {
 
   Length bought(const Profile& profile, Length length) const {
     if (!profile.lengths.stocked.empty()) return length;
-    Length made;
     const Int128 step = profile.lengths.increment.nanometres();
-    made = Length::nanometres(std::int64_t((length.nanometres() + step - 1) / step * step));
-    return std::max(made, profile.lengths.shortest);
+    const Length least = std::max(length, profile.lengths.shortest);
+    return Length::nanometres(std::int64_t((least.nanometres() + step - 1) / step * step));
   }
 
   bool canBeBought(const Profile& profile, Length length) const {

@@ -16,8 +16,8 @@ from text_boxes import faults_of  # noqa: E402
 
 # Millimetres, lying: ANSI A and B, ISO 216 A4 and A3.
 PAPERS = {"letter": (279.4, 215.9), "tabloid": (431.8, 279.4), "a4": (297, 210), "a3": (420, 297)}
-# What a wall is called, and what stands between a page and how many there are.
-LANGUAGES = {"en": ("Wall", "of"), "es": ("Pared", "de")}
+# What a wall is called, what stands between a page and how many there are, and what all walls are called.
+LANGUAGES = {"en": ("Wall", "of", "All walls"), "es": ("Pared", "de", "Todas las paredes")}
 
 
 def told(*words):
@@ -31,13 +31,18 @@ def page_sizes(pdf):
     return count, sizes
 
 
-def walls_have_bookmarks(where, pdf, job, wall):
+def walls_have_bookmarks(where, pdf, job, wall, all_walls):
     done = told("mutool", "show", str(pdf), "outline")
     check("error" not in done.stderr.decode() and "warning: repair" not in done.stderr.decode(), f"{where}: {done.stderr}")
     headings = re.findall(r'^[+|-]\t"([^\n]*)"\t#page=(\d+)', done.stdout.decode(), re.M)
     # A wall that is not sheeted has no pages for drilling.
     drilled = [one for one in job["walls"] if pdf.name != "drill-templates.pdf" or one.get("cladding", "sheeted") == "sheeted"]
-    letters = [re.match(wall + r" (\S+?)(,|$)", title) for title, _ in headings]
+    walls = headings
+    if pdf.name in ("packet.pdf", "schedules.pdf"):  # what is of all walls stands at the end
+        walls = headings[:-1]
+        drilled = drilled if pdf.name == "packet.pdf" else []
+        check([title for title, _ in headings[-1:]] == [all_walls], f"{where}: the last bookmark of {headings}")
+    letters = [re.match(wall + r" (\S+?)(,|$)", title) for title, _ in walls]
     check(all(letters) and len(letters) == len(drilled), f"{where}: bookmarks {headings}")
     opened = [int(page) for _, page in headings]
     check(opened[:1] == [1] and opened == sorted(set(opened)), f"{where}: bookmarks open pages {opened}")
@@ -53,7 +58,7 @@ def text_keeps_clear(where, pdf, folder):
 
 
 def pdf_is_sound(where, pdf, paper, job, language):
-    wall, of = LANGUAGES[language]
+    wall, of, all_walls = LANGUAGES[language]
     count, sizes = page_sizes(pdf)
     check(len(sizes) == count and count > 0, f"{where}: every page has a size")
     for number, size in enumerate(sizes, 1):
@@ -64,7 +69,7 @@ def pdf_is_sound(where, pdf, paper, job, language):
     for line in fonts:
         embedded = re.search(r" (yes|no) +(yes|no) +(yes|no) +\d+ +\d+$", line)
         check(embedded and embedded.group(1) == "yes", f"{where}: font not embedded: {line}")
-    walls_have_bookmarks(where, pdf, job, wall)
+    walls_have_bookmarks(where, pdf, job, wall, all_walls)
     if pdf.name != "packet.pdf":  # which has the pages of the others
         text_keeps_clear(where, pdf, pdf.parent)
     texts = told("pdftotext", "-layout", str(pdf), "-").stdout.decode().split("\f")[:count]

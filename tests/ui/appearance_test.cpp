@@ -2,6 +2,7 @@
 #include <QAbstractButton>
 #include <QAction>
 #include <QApplication>
+#include <QDockWidget>
 #include <QHeaderView>
 #include <QLabel>
 #include <QMenu>
@@ -14,6 +15,7 @@
 
 #include "tests/ui/open_window.h"
 #include "ui/panels/elided_label.h"
+#include "ui/panels/is_seen.h"
 #include "ui/panels/perimeter_strip.h"
 #include "ui/panels/plan_inset.h"
 #include "ui/panels/wall_tile.h"
@@ -82,10 +84,18 @@ QString outside(const QWidget* widget) {
   return window->rect().contains(place) ? QString() : nameOfWidget(widget) + QStringLiteral(" lies outside");
 }
 
+// In a dock that stands behind another one, out of sight.
+bool isBehind(const QWidget* widget) {
+  for (; widget; widget = widget->parentWidget()) {
+    if (qobject_cast<const QDockWidget*>(widget)) return !isSeen(widget);
+  }
+  return false;
+}
+
 QStringList clippedIn(const QWidget& window) {
   QStringList all;
   for (const QWidget* widget : window.findChildren<QWidget*>()) {
-    if (!widget->isVisible()) continue;
+    if (!widget->isVisible() || isBehind(widget)) continue;
     const QString words = clippedWords(widget);
     if (!words.isEmpty()) all << words;
     const bool ofWords = qobject_cast<const QLabel*>(widget) || qobject_cast<const QAbstractButton*>(widget);

@@ -1,5 +1,7 @@
 #include "ui/panels/order_tabs.h"
 
+#include "ui/panels/is_seen.h"
+
 namespace ribwright {
 
 // Pages stand in the order of their use.
@@ -25,7 +27,7 @@ void OrderTabs::showEvent(QShowEvent* event) {
 
 void OrderTabs::refillSeen() {
   const int at = currentIndex();
-  if (!isVisible() || !session_.isOpen() || at < 0 || at >= static_cast<int>(pages_.size())) return;
+  if (!isSeen(this) || !session_.isOpen() || at < 0 || at >= static_cast<int>(pages_.size())) return;
   Page& page = pages_[static_cast<std::size_t>(at)];
   if (!page.stale) return;
   page.stale = false;

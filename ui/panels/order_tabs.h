@@ -18,6 +18,9 @@ class OrderTabs : public QTabWidget {
   // `refill` is called when the page is seen and the job, or its plan, is another than the last time.
   void add(QWidget* page, const QString& title, std::function<void()> refill);
 
+  // What is looked at is made up anew where it is stale: call it when the tabs come to the front.
+  void refillSeen();
+
  signals:
   // A part was chosen in one of the pages, to be brought into view.
   void pointedAt(const Part& part);
@@ -26,8 +29,6 @@ class OrderTabs : public QTabWidget {
   void showEvent(QShowEvent* event) override;
 
  private:
-  void refillSeen();
-
   struct Page {
     std::function<void()> refill;
     bool stale = true;

@@ -37,7 +37,7 @@ PlacedPanel::PlacedPanel(Session& session, QWidget* parent)
       placed_(new FilledTable(session, "placedOrders", tr("Orders placed, received and short"), this)),
       place_(button("placeOrder", tr("Place this &order…"), tr("What is to be ordered now is ordered"))),
       all_(button("receiveAll", tr("&All of it came"), tr("All of the chosen order that is not short"))),
-      some_(button("receiveSome", tr("Came or &short…"),
+      some_(button("receiveSome", tr("Came or short…"),
                    tr("How many of the chosen sheets came, and how many are short"))),
       strike_(button("strikeOrder", tr("&Never placed"), tr("Strike the chosen order with all that came of it"))) {
   setObjectName(QStringLiteral("placed"));

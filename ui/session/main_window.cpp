@@ -23,6 +23,7 @@
 #include "ui/panels/building_dialog.h"
 #include "ui/panels/fault_panel.h"
 #include "ui/panels/help_pages.h"
+#include "ui/panels/is_seen.h"
 #include "ui/panels/job_dialog.h"
 #include "ui/panels/new_job_dialog.h"
 #include "ui/panels/packet_bar.h"
@@ -386,7 +387,7 @@ void MainWindow::goToPanel(int step) {
   furnish();
   std::vector<QWidget*> panels{strip_, plan_, view_};
   for (QWidget* panel : panels_.all()) {
-    if (panel->isVisible()) panels.push_back(panel);
+    if (isSeen(panel)) panels.push_back(panel);
   }
   if (faults_->isVisible()) panels.push_back(faults_);
   const int count = static_cast<int>(panels.size());

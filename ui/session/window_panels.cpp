@@ -89,6 +89,7 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   panels.findings = new FindingPanel(session, docks.findings);
   docks.tables->setWidget(panels.tables);
   docks.order->setWidget(panels.order);
+  QObject::connect(docks.order, &QDockWidget::visibilityChanged, panels.order, &OrderTabs::refillSeen);
   docks.particulars->setWidget(panels.particulars);
   docks.findings->setWidget(panels.findings);
   QObject::connect(panels.batches, &BatchPanel::pointedAt, panels.tables, pointedAt);
