@@ -4124,8 +4124,8 @@
         <translation>Comparado</translation>
     </message>
     <message>
-        <source>Orders &amp;placed</source>
-        <translation>&amp;Pedidos hechos</translation>
+        <source>Orders placed</source>
+        <translation>Pedidos hechos</translation>
     </message>
 </context>
 </TS>

@@ -84,7 +84,7 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   panels.trim = addPointingPage<TrimPanel>(panels.order, session, Texts::tr("Trim"));
   addPage<CostPanel>(panels.order, session, Texts::tr("&Cost"));
   addPage<DifferencePanel>(panels.order, session, Texts::tr("Compared"));
-  addPage<PlacedPanel>(panels.order, session, Texts::tr("Orders &placed"));
+  addPage<PlacedPanel>(panels.order, session, Texts::tr("Orders placed"));
   panels.particulars = new ParticularsPanel(session, docks.particulars);
   panels.findings = new FindingPanel(session, docks.findings);
   docks.tables->setWidget(panels.tables);
