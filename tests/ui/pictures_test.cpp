@@ -4,9 +4,12 @@
 // light and dark at three sizes of text.
 #include <QAction>
 #include <QDir>
+#include <QDockWidget>
 #include <QImage>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
+#include <QTabWidget>
 #include <QTemporaryDir>
 #include <QtTest>
 
@@ -63,6 +66,7 @@ class PicturesTest : public QObject {
   void theDialogForNewJobs();
   void aPage();
   void aTemplate();
+  void howTrimIsCut();
 
  private:
   QImage windowPainted();
@@ -165,6 +169,20 @@ void PicturesTest::aPage() {
   const QImage image = painted(*page, 5);
   QVERIFY(inked(image) > 0.02);
   QVERIFY(image.save(place("elevation.png")));
+}
+
+// In the Order dock, with its proof.
+void PicturesTest::howTrimIsCut() {
+  auto* dock = window_->find<QDockWidget>("orderDock");
+  dock->raise();
+  (*window_)->resizeDocks({dock}, {420}, Qt::Vertical);
+  auto* tabs = window_->find<QTabWidget>("order");
+  tabs->setCurrentWidget(tabs->findChild<QWidget*>(QStringLiteral("trim")));
+  auto* proof = window_->find<QLabel>("trimProof");
+  QTRY_VERIFY(!proof->text().isEmpty());  // worked out beside the window
+  const QImage image = windowPainted();
+  QVERIFY(inked(image) > 0.05);
+  QVERIFY(image.save(place("order.png")));
 }
 
 // The first template of the measured wall.
