@@ -98,6 +98,26 @@ std::vector<Fault> takeOptions(CuttingList& list, const Request& request, UnitSy
   return faults;
 }
 
+// Told in the lengths that were written; what else is wrong with a list is told by the cutter.
+std::vector<Fault> whatFitsNoStock(const CuttingList& list, const std::vector<CutLine>& lines, const Request& request,
+                                   UnitSystem units) {
+  const auto text = [units](std::int64_t number) { return exactText(Length::nanometres(number), units); };
+  if (list.kerf < 0) return {{"--kerf", text(list.kerf).append(" is less than nothing; write the width of a cut")}};
+  if (list.endTrim < 0)
+    return {
+        {"--end-trim", text(list.endTrim).append(" is less than nothing; write what is lost at both ends together")}};
+  std::int64_t longest = 0;
+  for (const Stock& stock : list.stocks) longest = std::max(longest, stock.length - list.endTrim);
+  std::vector<Fault> faults;
+  for (const CutLine& line : lines) {
+    if (line.length.nanometres() <= longest) continue;
+    const std::string named = line.mark.empty() ? std::string() : quoted(line.mark).append(": ");
+    faults.push_back({request.job, named + text(line.length.nanometres()) + " is longer than any stock leaves (" +
+                                       text(longest) + "); state a longer --stock, or splice it"});
+  }
+  return faults;
+}
+
 bool countsPieces(const CuttingList& list) { return list.stocks.size() == 1 && !list.stocks.front().cost; }
 
 Outcome<CutTask> taskOfTable(const std::string& text, const Request& request) {
@@ -114,6 +134,8 @@ Outcome<CutTask> taskOfTable(const std::string& text, const Request& request) {
     marked = marked || !line.mark.empty();
   }
   if (!marked) task.marks.clear();
+  const auto unfit = whatFitsNoStock(task.list, lines.value(), request, units);
+  if (!unfit.empty()) return unfit;
   task.figures = lengthFigures(units);
   task.lengthText = [units](std::int64_t number) { return exactText(Length::nanometres(number), units); };
   if (countsPieces(task.list))

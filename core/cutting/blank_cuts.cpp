@@ -78,15 +78,27 @@ class Cutter {
  private:
   void cut(const PlacedPart& placed, int part) {
     const BlankPart& room = placed.part;
-    if (blank_.way == Blank::Way::RakePair) {
-      const auto sides = topSides(placed, part);
-      made_.cuts.insert(made_.cuts.end(), sides.begin(), sides.end());
-    }
+    if (blank_.way == Blank::Way::RakePair) return cutAlongRake(placed, part);
     if (room.left > made_.left) lengthwise(room.left, room, part);
     if (room.right < made_.right) lengthwise(room.right, room, part);
-    if (blank_.way == Blank::Way::RakePair) return;
     if (room.from > Length()) across(room.from, room, part);
     if (room.to < made_.length) across(room.to, room, part);
+  }
+
+  // A side ends where the part's own slope meets it: beyond lies the other part.
+  void cutAlongRake(const PlacedPart& placed, int part) {
+    const auto sides = topSides(placed, part);
+    made_.cuts.insert(made_.cuts.end(), sides.begin(), sides.end());
+    for (const Length x : {placed.part.left, placed.part.right}) {
+      if (x == made_.left || x == made_.right) continue;
+      BlankPart own = placed.part;
+      for (const BlankCut& side : sides) {
+        for (const BlankPoint& end : {side.from, side.to}) {
+          if (end.x == x) (own.upsideDown ? own.from : own.to) = end.y;
+        }
+      }
+      lengthwise(x, own, part);
+    }
   }
 
   void lengthwise(Length x, const BlankPart& room, int part) {

@@ -88,10 +88,15 @@ class Sharer {
 
   std::vector<Blank> blanks() {
     std::erase_if(pieces_, [&](const SharePiece* piece) {
-      if (!piece->mayShare) blanks_.push_back(aloneOf(*piece));
-      return !piece->mayShare;
+      const bool alone = !piece->mayShare && !piece->partner;
+      if (alone) blanks_.push_back(aloneOf(*piece));
+      return alone;
     });
     pair();
+    std::erase_if(pieces_, [&](const SharePiece* piece) {
+      if (!piece->mayShare) blanks_.push_back(aloneOf(*piece));  // its partner does not fit beside it any more
+      return !piece->mayShare;
+    });
     gang();
     for (const SharePiece* piece : pieces_) blanks_.push_back(aloneOf(*piece));
     std::sort(blanks_.begin(), blanks_.end(),
@@ -106,6 +111,8 @@ class Sharer {
 
   std::optional<PairWay> wayOf(std::size_t a, std::size_t b) const {
     const auto [first, second] = inOrder(pieces_[a], pieces_[b]);
+    const bool cut = first->partner || second->partner;
+    if (cut && (first->partner != second->ref || second->partner != first->ref)) return std::nullopt;
     return pairWay(*first, *second, settings_);
   }
 

@@ -25,6 +25,7 @@ class Gatherer {
       for (std::size_t piece = 0; piece < layouts_[wall]->pieces.size(); ++piece)
         add({static_cast<int>(wall), static_cast<int>(piece)});
     }
+    joinCut();
     return std::move(pieces_);
   }
 
@@ -45,13 +46,44 @@ class Gatherer {
     share.height = piece.top - piece.bottom;
     share.needed = share.height;
     if (piece.rake && wall.rakeCut == RakeCut::InPlace) share.needed += job_.settings.rakeAllowance;
-    share.alone = piece.blankLength;
+    share.alone = share.profile->lengths.stocked.empty() ? piece.blankLength : share.needed;
     share.bought = boughtLength(share.profile->lengths, share.needed);
-    if (share.mayShare && piece.rake && piece.lowerEndFactory && wall.rakeCut == RakeCut::BeforeHanging)
+    if ((share.mayShare || !job_.facts.orders.empty()) && piece.rake && piece.lowerEndFactory &&
+        wall.rakeCut == RakeCut::BeforeHanging)
       share.rake = topEdge(piece);
     share.rises = !share.rake.empty() && rises(share.rake);
     lay(share, piece, module);
     pieces_.push_back(std::move(share));
+  }
+
+  const Piece& pieceOf(const SharePiece& share) const {
+    return layouts_[static_cast<std::size_t>(share.ref.wall)]->pieces[static_cast<std::size_t>(share.ref.piece)];
+  }
+  bool hangs(const SharePiece& share) const {
+    const SheetRun& run =
+        layouts_[static_cast<std::size_t>(share.ref.wall)]->runs[static_cast<std::size_t>(pieceOf(share).run)];
+    return run.modules[static_cast<std::size_t>(pieceOf(share).module)].hung;
+  }
+
+  // Two pieces that were ordered out of one blank, of which one hangs: the other lies cut.
+  void joinCut() {
+    std::map<std::string, SharePiece*> byMark;
+    for (SharePiece& share : pieces_) byMark[pieceOf(share).mark] = &share;
+    for (const PlacedOrder& order : job_.facts.orders) {
+      for (const SheetLot& lot : order.placed) {
+        for (const std::string& marks : lot.marks) join(marks, byMark);
+      }
+    }
+  }
+
+  void join(const std::string& marks, const std::map<std::string, SharePiece*>& byMark) {
+    const auto plus = marks.find('+');
+    if (plus == std::string::npos) return;
+    const auto a = byMark.find(marks.substr(0, plus)), b = byMark.find(marks.substr(plus + 1));
+    if (a == byMark.end() || b == byMark.end() || a == b) return;
+    if (a->second->partner || b->second->partner || (!hangs(*a->second) && !hangs(*b->second))) return;
+    a->second->partner = b->second->ref;
+    b->second->partner = a->second->ref;
   }
 
   // From the wall face to the blank.

@@ -1,6 +1,7 @@
 // What of a piece decides whom it may share a blank with.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/cutting/blank.h"
@@ -12,13 +13,15 @@ struct SharePiece {
   PieceRef ref;
   SheetClass sheet;
   const Profile* profile = nullptr;
-  bool mayShare = false;     // its wall lets it, and its sheet does not hang yet
+  bool mayShare = false;  // its wall lets it, and its sheet does not hang yet
+  // The other piece of a blank that was ordered and cut: one of both hangs. It shares with that one alone.
+  std::optional<PieceRef> partner;
   bool mayTurn = false;      // a turned sheet laps alike and looks alike
   bool rightToLeft = false;  // so its wall hangs: as it lies in a blank its lower end is up
   Length left, right;        // x of its metal as its wall's sheets lie in a blank
   Length height;             // from its lowest end to its highest
   Length needed;             // height and what is added where the rake is cut in place
-  Length alone;              // blank of its own: needed, up to the increment
+  Length alone;              // blank of its own: needed, up to the increment unless it comes off the shelf
   Length bought;             // of a blank of its own
   // As it lies in a blank, x rising; empty where it cannot share along a sloped cut: its rake is cut in place, its top
   // has no one slope, or its lower end is cut.

@@ -59,17 +59,44 @@ class Delta {
     std::stable_sort(needs.begin(), needs.end(), [](const SheetNeed* a, const SheetNeed* b) {
       return std::tuple(!a->hung, a->marks.empty()) < std::tuple(!b->hung, b->marks.empty());
     });
-    const std::vector<Sheet> sheets = sheetsOf(sheet, supply_, needs.size());
+    const auto hung = std::find_if(needs.begin(), needs.end(), [](const SheetNeed* need) { return !need->hung; });
+    const std::vector<const SheetNeed*> hang(needs.begin(), hung);
+    std::vector<const SheetNeed*> open(hung, needs.end());
+    std::vector<Sheet> sheets = sheetsOf(sheet, supply_, needs.size());
+    const auto toCome =
+        std::stable_partition(sheets.begin(), sheets.end(), [](const Sheet& one) { return !one.toCome; });
+    std::vector<Sheet> left(toCome, sheets.end());
+    sheets.erase(toCome, sheets.end());
+    // A sheet that hangs is cut: it came out of what was received, whatever longer piece would like it now. Where too
+    // few are noted as received it came out of the rest.
+    std::vector<const SheetNeed*> unserved = takeFor(hang, sheets);
+    left.insert(left.begin(), sheets.begin(), sheets.end());
+    for (const SheetNeed* need : takeFor(unserved, left)) order(*need);
+    for (const SheetNeed* need : takeFor(open, left)) order(*need);
+  }
+
+  // Takes what serves them out of `sheets`; gives those that nothing serves.
+  std::vector<const SheetNeed*> takeFor(const std::vector<const SheetNeed*>& needs, std::vector<Sheet>& sheets) {
     std::vector<Length> wanted, there;
     for (const SheetNeed* need : needs) wanted.push_back(need->least);
     for (const Sheet& one : sheets) there.push_back(one.kind->length);
     const auto served = servedNeeds(wanted, there);
+    std::vector<const SheetNeed*> unserved;
+    std::vector<bool> gone(sheets.size());
     for (std::size_t i = 0; i < needs.size(); ++i) {
-      if (served[i])
-        take(*needs[i], sheets[*served[i]]);
-      else
-        order(*needs[i]);
+      if (!served[i]) {
+        unserved.push_back(needs[i]);
+        continue;
+      }
+      take(*needs[i], sheets[*served[i]]);
+      gone[*served[i]] = true;
     }
+    std::vector<Sheet> left;
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+      if (!gone[i]) left.push_back(sheets[i]);
+    }
+    sheets = std::move(left);
+    return unserved;
   }
 
   void take(const SheetNeed& need, const Sheet& sheet) {

@@ -308,7 +308,9 @@ class Checker {
     }
     sum = sum - job_.settings.kerf;
     if (blank.way == Way::Alone) {
-      complaints_.check(blank.length == statedOf(job_, plan_, blank.parts.front().piece).piece->blankLength,
+      const auto own = statedOf(job_, plan_, blank.parts.front().piece);
+      const bool shelf = !profile.lengths.stocked.empty();  // cut to just what is needed
+      complaints_.check(blank.length == (shelf ? own.needed(job_) : own.piece->blankLength),
                         "alone it is another length");
       return;
     }

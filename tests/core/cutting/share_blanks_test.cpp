@@ -233,6 +233,51 @@ TEST_CASE("hung sheets share no blank") {
   for (const std::string& line : told(job)) CHECK(line.find("alone") != std::string::npos);
 }
 
+// A2 lies cut on the ground: it is neither bought again nor cut from with another.
+TEST_CASE("a pair that was ordered stays one when one of it hangs") {
+  Job job = sharing(examples::gable40());
+  makeTurnable(job);
+  const Plan planned = plan(job);
+  const WallLayout& layout = *planned.layouts().front();
+  job.facts.hung = {{"A1", layout.runs.front().modules.front().metalRight, {}, {}}};
+  CHECK(told(job).front() == "A1 alone 158.5");
+  SheetLot lot;
+  lot.marks = {"A1+A2"};
+  job.facts.orders = {{"1", {}, {lot}, {}, {}}};
+  CHECK(told(job) == std::vector<std::string>{"A2+A1< rake 316.5", "A4+A3< rake 364.5", "A6+A5< rake 412.5",
+                                              "A7 alone 226", "A8+A9< rake 419", "A10+A11< rake 371",
+                                              "A12+A13< rake 323", "A14 alone 150"});
+  job.settings.sharing.reach = Sharing::Reach::Off;
+  CHECK(told(job).front() == "A2+A1< rake 316.5");
+  CHECK(told(job).size() == 13);
+}
+
+// With sheet 8 translucent 13 and 14 pair; 14 has 12 in of metal, and beyond its lower side lies 13.
+TEST_CASE("the side of a rip in a rake pair is cut only as far as the rip goes") {
+  Job job = sharing(examples::gable40());
+  makeTurnable(job);
+  job.walls.front().bands.front().translucent = {8};
+  const Plan planned = plan(job);
+  int sides = 0;
+  for (const Blank& blank : shareBlanks(job, planned.layouts())) {
+    if (blank.way != Way::RakePair) continue;
+    const BlankCuts cuts = blankCuts(job, planned.layouts(), blank, roundUp(blank.length, in(0, 32)));
+    for (const BlankCut& cut : cuts.cuts) {
+      if (cut.along != BlankCut::Along::Lengthwise) continue;
+      ++sides;
+      Length low = in(10'000), high;
+      for (const BlankPoint& corner : cuts.parts[std::size_t(cut.part)].rings.front()) {
+        if (corner.x != cut.from.x) continue;
+        low = std::min(low, corner.y);
+        high = std::max(high, corner.y);
+      }
+      CHECK(cut.from.y == low);
+      CHECK(cut.to.y == high);
+    }
+  }
+  CHECK(sides == 1);
+}
+
 // Sheets 1 and 2 of the frozen gable: 2 stands, 1 hangs turned from the blank's upper end.
 TEST_CASE("the cut of a rake pair is where the tape reads it") {
   Job job = sharing(examples::gable40());

@@ -123,6 +123,26 @@ TEST_CASE("a sheet that hangs came out of what was received") {
   CHECK(delta.served[1] == ServedNeeds{kind(12), ft(12), true, {"A1"}, {}});
 }
 
+TEST_CASE("a longer piece that comes later does not take what a shorter one was cut from") {
+  PlacedOrder order = placed("1", {{12, 1}});
+  order.received = {lotOf(kind(12), 1)};
+  const DeltaOrder delta = deltaOrder({need(11, "C2"), need(10, "A1", true)}, {order});
+  REQUIRE(delta.served.size() == 1);
+  CHECK(delta.served[0] == ServedNeeds{kind(12), ft(10), false, {"A1"}, {"A1"}});
+  REQUIRE(delta.toOrder.size() == 1);
+  CHECK(kindOf(delta.toOrder[0]) == kind(11));
+  CHECK(delta.toOrder[0].marks == Texts{"C2"});
+}
+
+TEST_CASE("a sheet that hangs did not come out of one that is still to come") {
+  PlacedOrder order = placed("1", {{12, 1}, {13, 1}});
+  order.received = {lotOf(kind(13), 1)};
+  const DeltaOrder delta = deltaOrder({need(12, "A1", true), need(13, "A2")}, {order});
+  REQUIRE(delta.served.size() == 1);
+  CHECK(delta.served[0] == ServedNeeds{kind(13), ft(12), false, {"A1"}, {"A1"}});
+  CHECK(delta.toOrder.at(0).marks == Texts{"A2"});
+}
+
 TEST_CASE("what came short is ordered again unless something there serves") {
   PlacedOrder order = placed("1", {{12, 3}});
   order.received = {lotOf(kind(12), 2)};
