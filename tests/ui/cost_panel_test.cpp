@@ -123,7 +123,7 @@ void CostPanelTest::aPriceListIsOneEditThatCanBeUndone() {
   const Job before = session().job();
   const QString path = folder_.filePath("prices.csv");
   QVERIFY(writeFile(path, "what,item,per,price\r\ncharge,crate,,40\r\nsheet,rib-36-1.25-at-12,foot,4.10\r\n"));
-  const OpeningFileEnd end = readPrices(session(), path);
+  const TableFileEnd end = readPrices(session(), path);
   session().settle();
   QVERIFY(end.faults.empty());
   QVERIFY2(end.done.contains("added 1 (charge crate)"), qPrintable(end.done));
@@ -152,7 +152,7 @@ void CostPanelTest::aFaultyListChangesNothing() {
   const Job before = session().job();
   const QString path = folder_.filePath("faulty.csv");
   QVERIFY(writeFile(path, "what,item,per,price\r\ncharge,crate,,40\r\nsheet,x,foot,\"4,10\"\r\n"));
-  const OpeningFileEnd end = readPrices(session(), path);
+  const TableFileEnd end = readPrices(session(), path);
   QCOMPARE(end.faults.size(), std::size_t(1));
   QVERIFY(oneLine(end.faults[0]).starts_with("line 3, price: "));
   QVERIFY(session().job() == before);

@@ -35,7 +35,7 @@ void OpeningFileTest::aScheduleIsOneEditThatCanBeUndone() {
   const QByteArray rows =
       QByteArray("wall,id,distance_in,width_in,height_in\r\nA,") + known.c_str() + ",60,37,80\r\nA,X1,300,24,24\r\n";
   QVERIFY(writeFile(path, rows));
-  const OpeningFileEnd end = readOpenings(session(), path);
+  const TableFileEnd end = readOpenings(session(), path);
   session().settle();
   QVERIFY(end.faults.empty());
   QVERIFY(end.done.contains("added 1 (A/X1)"));
@@ -52,7 +52,7 @@ void OpeningFileTest::whatIsWrongIsToldAndNothingChanges() {
   const Job before = session().job();
   const QString path = folder_.filePath("wrong.csv");
   QVERIFY(writeFile(path, "wall,id,distance_in,width_in,height_in\r\nA,X1,1,2,3\r\nZ,X2,1,2,3\r\n"));
-  const OpeningFileEnd end = readOpenings(session(), path);
+  const TableFileEnd end = readOpenings(session(), path);
   QCOMPARE(end.faults.size(), std::size_t(1));
   QVERIFY(oneLine(end.faults[0]) == "line 3, wall: the job has no wall \"Z\"");
   QVERIFY(!end.title.isEmpty());

@@ -287,7 +287,7 @@ bool MainWindow::showReadJob(ReadJob read, const QString& path) { return files_.
 
 bool MainWindow::readSurvey(const QString& path) { return surveys_.read(path); }
 
-void MainWindow::tell(const OpeningFileEnd& end) {
+void MainWindow::tell(const TableFileEnd& end) {
   faults_->setFaults(end.title, end.faults);
   if (!end.done.isEmpty()) statusBar()->showMessage(end.done);
 }

@@ -17,7 +17,7 @@ class QStackedWidget;
 
 namespace ribwright {
 
-struct OpeningFileEnd;
+struct TableFileEnd;
 
 class FaultPanel;
 class JobDialog;
@@ -72,7 +72,7 @@ class MainWindow : public QMainWindow {
   void finishTyping();
   void showJobParticulars();
   void askForFolder();
-  void tell(const OpeningFileEnd& end);
+  void tell(const TableFileEnd& end);
   void showJob();
   void showWall();
   void showHistory();

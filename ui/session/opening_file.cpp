@@ -4,7 +4,6 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <optional>
 
 #include "core/output/opening_table.h"
@@ -20,21 +19,12 @@ struct Texts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::OpeningFile)
 };
 
-OpeningFileEnd failed(const QString& title, const QString& path, const QString& what) {
-  return {{}, title, {{path.toStdString(), what.toStdString()}}};
-}
-
-QString named(const std::vector<std::string>& names) {
-  QStringList all;
-  for (std::size_t i = 0; i < names.size() && i < mostNamed; ++i) all << QString::fromStdString(names[i]);
-  if (names.size() > mostNamed) all << QStringLiteral("…");
-  return all.join(QStringLiteral(", "));
-}
-
 QString whatChanged(const ReadOpenings& read) {
   QStringList words;
-  if (!read.added.empty()) words << Texts::tr("added %1 (%2)").arg(read.added.size()).arg(named(read.added));
-  if (!read.changed.empty()) words << Texts::tr("changed %1 (%2)").arg(read.changed.size()).arg(named(read.changed));
+  if (!read.added.empty())
+    words << Texts::tr("added %1 (%2)").arg(read.added.size()).arg(namedFew(read.added, mostNamed));
+  if (!read.changed.empty())
+    words << Texts::tr("changed %1 (%2)").arg(read.changed.size()).arg(namedFew(read.changed, mostNamed));
   if (read.alike > 0) words << Texts::tr("as they were: %1").arg(read.alike);
   if (words.isEmpty()) words << Texts::tr("it names no opening");
   return Texts::tr("Opening schedule read: %1. None was removed.").arg(words.join(QStringLiteral("; ")));
@@ -44,11 +34,11 @@ QString beside(const Session& session) { return session.folder(); }
 
 }  // namespace
 
-OpeningFileEnd readOpenings(Session& session, const QString& path) {
+TableFileEnd readOpenings(Session& session, const QString& path) {
   const QString title = Texts::tr("The opening schedule could not be read; nothing was changed.");
   QFile file(path);
-  if (!file.open(QIODevice::ReadOnly)) return failed(title, path, file.errorString());
-  if (file.size() > mostBytes) return failed(title, path, Texts::tr("is too large to be an opening schedule"));
+  if (!file.open(QIODevice::ReadOnly)) return tableFailed(title, path, file.errorString());
+  if (file.size() > mostBytes) return tableFailed(title, path, Texts::tr("is too large to be an opening schedule"));
   const std::string text = file.readAll().toStdString();
   std::optional<ReadOpenings> read;
   const auto faults =
@@ -62,27 +52,25 @@ OpeningFileEnd readOpenings(Session& session, const QString& path) {
   return {read ? whatChanged(*read) : QString(), {}, {}};
 }
 
-OpeningFileEnd writeOpenings(const Session& session, const QString& path) {
+TableFileEnd writeOpenings(const Session& session, const QString& path) {
   const Job& job = session.newest();
   const std::string text = csvText(openingTable(job, job.units), job.settings.byteOrderMark);
-  QSaveFile file(path);
-  const bool whole = file.open(QIODevice::WriteOnly) &&
-                     file.write(text.data(), qint64(text.size())) == qint64(text.size()) && file.commit();
-  if (whole) return {Texts::tr("Opening schedule written into %1.").arg(path), {}, {}};
-  return failed(Texts::tr("The opening schedule could not be written."), path, file.errorString());
+  QString error;
+  if (writeWhole(path, text, error)) return {Texts::tr("Opening schedule written into %1.").arg(path), {}, {}};
+  return tableFailed(Texts::tr("The opening schedule could not be written."), path, error);
 }
 
-OpeningFileEnd askAndReadOpenings(Session& session, QWidget* window) {
+TableFileEnd askAndReadOpenings(Session& session, QWidget* window) {
   const QString path = QFileDialog::getOpenFileName(window, Texts::tr("Read an opening schedule"), beside(session),
                                                     Texts::tr("Tables (*.csv);;All files (*)"));
-  return path.isEmpty() ? OpeningFileEnd() : readOpenings(session, path);
+  return path.isEmpty() ? TableFileEnd() : readOpenings(session, path);
 }
 
-OpeningFileEnd askAndWriteOpenings(const Session& session, QWidget* window) {
+TableFileEnd askAndWriteOpenings(const Session& session, QWidget* window) {
   const QString path =
       QFileDialog::getSaveFileName(window, Texts::tr("Write the opening schedule"),
                                    beside(session) + QStringLiteral("/openings.csv"), Texts::tr("Tables (*.csv)"));
-  return path.isEmpty() ? OpeningFileEnd() : writeOpenings(session, path);
+  return path.isEmpty() ? TableFileEnd() : writeOpenings(session, path);
 }
 
 }  // namespace ribwright

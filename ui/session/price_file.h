@@ -16,14 +16,14 @@ JobCost costOfJob(const Job& job, const Plan& plan);
 
 // As one edit, which can be undone; `done` says what was added, changed and struck. Faults: the file cannot be read, or
 // what withPricesOf says; then nothing changes.
-OpeningFileEnd readPrices(Session& session, const QString& path);
+TableFileEnd readPrices(Session& session, const QString& path);
 // In the job's units, whole or not at all, a row without a price for all that has none yet.
-OpeningFileEnd writePrices(Session& session, const QString& path);
-OpeningFileEnd writeCost(Session& session, const QString& path);
+TableFileEnd writePrices(Session& session, const QString& path);
+TableFileEnd writeCost(Session& session, const QString& path);
 
 // They ask for the file first.
-OpeningFileEnd askAndReadPrices(Session& session, QWidget* window);
-OpeningFileEnd askAndWritePrices(Session& session, QWidget* window);
-OpeningFileEnd askAndWriteCost(Session& session, QWidget* window);
+TableFileEnd askAndReadPrices(Session& session, QWidget* window);
+TableFileEnd askAndWritePrices(Session& session, QWidget* window);
+TableFileEnd askAndWriteCost(Session& session, QWidget* window);
 
 }  // namespace ribwright
