@@ -106,7 +106,10 @@ class MainJobTest : public QObject {
 
  private slots:
   void fromNothingToThePrintedElevation() {
-    QTemporaryDir folder;
+    // The dialog for folders completes what is typed; nothing else lies where this one lies.
+    QTemporaryDir quiet;
+    const QDir folder(quiet.filePath(QStringLiteral("packet")));
+    QVERIFY(folder.mkpath(QStringLiteral(".")));
     OpenWindow window;
     Typist hand;
     meanwhile([&](QWidget* dialog) {
