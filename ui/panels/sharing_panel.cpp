@@ -13,6 +13,7 @@
 #include "core/editing/job_fields.h"
 #include "core/output/figures.h"
 #include "ui/panels/blank_view.h"
+#include "ui/panels/dressed_rows.h"
 #include "ui/panels/field_edits.h"
 #include "ui/panels/field_form.h"
 #include "ui/panels/form_scroll.h"
@@ -117,18 +118,7 @@ QWidget* SharingPanel::makeSettings() {
 void SharingPanel::makeTable() {
   table_->setObjectName(QStringLiteral("sharingTable"));
   table_->setAccessibleName(tr("Blanks that give two pieces or more"));
-  const QStringList columns{tr("Blank"), tr("Gives"), tr("How"), tr("Sheet"), tr("Saves")};
-  table_->setColumnCount(static_cast<int>(columns.size()));
-  table_->setHorizontalHeaderLabels(columns);
-  table_->verticalHeader()->hide();
-  table_->horizontalHeader()->setHighlightSections(false);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setTabKeyNavigation(false);
-  table_->setAlternatingRowColors(true);
-  table_->setShowGrid(false);
-  table_->setWordWrap(false);
+  dressRows(*table_, {tr("Blank"), tr("Gives"), tr("How"), tr("Sheet"), tr("Saves")});
   connect(table_, &QTableWidget::currentCellChanged, this, [this] {
     if (!filling_) showChosen();
   });

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 
 #include "core/drawing/start_words.h"
+#include "ui/panels/dressed_rows.h"
 
 namespace ribwright {
 
@@ -73,18 +74,7 @@ void StartPanel::makeTable() {
   table_->setAccessibleName(tr("Starts of the chosen wall, compared"));
   table_->setAccessibleDescription(
       tr("The arrow keys show a start on the board, Enter chooses it, Escape goes back to the one that stands."));
-  const QStringList columns = startColumns();
-  table_->setColumnCount(static_cast<int>(columns.size()));
-  table_->setHorizontalHeaderLabels(columns);
-  table_->verticalHeader()->hide();
-  table_->horizontalHeader()->setHighlightSections(false);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setTabKeyNavigation(false);
-  table_->setAlternatingRowColors(true);
-  table_->setShowGrid(false);
-  table_->setWordWrap(false);
+  dressRows(*table_, startColumns());
   table_->setMouseTracking(true);
   table_->viewport()->installEventFilter(this);
   table_->installEventFilter(this);

@@ -15,6 +15,7 @@
 #include "core/editing/trim_edits.h"
 #include "core/job/by_id.h"
 #include "core/output/figures.h"
+#include "ui/panels/dressed_rows.h"
 #include "ui/panels/trim_chart.h"
 
 namespace ribwright {
@@ -96,18 +97,7 @@ QWidget* TrimPanel::makeHead() {
 void TrimPanel::makeTable() {
   table_->setObjectName(QStringLiteral("trimTable"));
   table_->setAccessibleName(tr("Pieces of trim, in the order in which they are set"));
-  const QStringList columns{tr("Wall"), tr("Piece"), tr("Trim"), tr("Length"), tr("Parts")};
-  table_->setColumnCount(static_cast<int>(columns.size()));
-  table_->setHorizontalHeaderLabels(columns);
-  table_->verticalHeader()->hide();
-  table_->horizontalHeader()->setHighlightSections(false);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setTabKeyNavigation(false);
-  table_->setAlternatingRowColors(true);
-  table_->setShowGrid(false);
-  table_->setWordWrap(false);
+  dressRows(*table_, {tr("Wall"), tr("Piece"), tr("Trim"), tr("Length"), tr("Parts")});
   connect(table_, &QTableWidget::currentCellChanged, this, [this](int row) {
     if (!filling_) choosePiece(row);
   });
