@@ -87,16 +87,12 @@ class Sharer {
   Sharer(const Settings& settings, const Pieces& pieces) : settings_(settings), pieces_(pieces) {}
 
   std::vector<Blank> blanks() {
+    joinCut();
     std::erase_if(pieces_, [&](const SharePiece* piece) {
-      const bool alone = !piece->mayShare && !piece->partner;
-      if (alone) blanks_.push_back(aloneOf(*piece));
-      return alone;
-    });
-    pair();
-    std::erase_if(pieces_, [&](const SharePiece* piece) {
-      if (!piece->mayShare) blanks_.push_back(aloneOf(*piece));  // its partner does not fit beside it any more
+      if (!piece->mayShare) blanks_.push_back(aloneOf(*piece));
       return !piece->mayShare;
     });
+    pair();
     gang();
     for (const SharePiece* piece : pieces_) blanks_.push_back(aloneOf(*piece));
     std::sort(blanks_.begin(), blanks_.end(),
@@ -111,9 +107,28 @@ class Sharer {
 
   std::optional<PairWay> wayOf(std::size_t a, std::size_t b) const {
     const auto [first, second] = inOrder(pieces_[a], pieces_[b]);
-    const bool cut = first->partner || second->partner;
-    if (cut && (first->partner != second->ref || second->partner != first->ref)) return std::nullopt;
     return pairWay(*first, *second, settings_);
+  }
+
+  // What came out of one sheet already stays with it while it fits there.
+  void joinCut() {
+    std::map<int, Pieces> sheets;
+    for (const SharePiece* piece : pieces_) {
+      if (piece->cutWith) sheets[*piece->cutWith].push_back(piece);
+    }
+    for (auto& [number, parts] : sheets) {
+      std::sort(parts.begin(), parts.end(), [](auto* a, auto* b) { return comesFirst(*a, *b); });
+      const std::optional<Blank> blank = parts.size() < 2 ? std::nullopt : blankOfCut(parts);
+      if (!blank || blank->length > parts.front()->cutFrom) continue;
+      blanks_.push_back(*blank);
+      std::erase_if(pieces_, [number = number](const SharePiece* piece) { return piece->cutWith == number; });
+    }
+  }
+
+  std::optional<Blank> blankOfCut(const Pieces& parts) const {
+    const auto way = parts.size() == 2 ? pairWay(*parts[0], *parts[1], settings_) : std::nullopt;
+    if (way) return pairOf(*parts[0], *parts[1], *way, settings_.kerf);
+    return endToEnd(Blank::Way::Gang, parts, settings_.kerf);
   }
 
   void pair() {

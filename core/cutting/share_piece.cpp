@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/cutting/bought_length.h"
+#include "core/cutting/cut_marks.h"
 #include "core/job/by_id.h"
 #include "core/job/section.h"
 
@@ -56,34 +57,20 @@ class Gatherer {
     pieces_.push_back(std::move(share));
   }
 
-  const Piece& pieceOf(const SharePiece& share) const {
-    return layouts_[static_cast<std::size_t>(share.ref.wall)]->pieces[static_cast<std::size_t>(share.ref.piece)];
-  }
-  bool hangs(const SharePiece& share) const {
-    const SheetRun& run =
-        layouts_[static_cast<std::size_t>(share.ref.wall)]->runs[static_cast<std::size_t>(pieceOf(share).run)];
-    return run.modules[static_cast<std::size_t>(pieceOf(share).module)].hung;
-  }
-
-  // Two pieces that were ordered out of one blank, of which one hangs: the other lies cut.
+  // Sheets off the shelf give whole blanks end to end; those are held together where they are bought.
   void joinCut() {
-    std::map<std::string, SharePiece*> byMark;
-    for (SharePiece& share : pieces_) byMark[pieceOf(share).mark] = &share;
-    for (const PlacedOrder& order : job_.facts.orders) {
-      for (const SheetLot& lot : order.placed) {
-        for (const std::string& marks : lot.marks) join(marks, byMark);
+    std::map<PieceRef, SharePiece*> byRef;
+    for (SharePiece& share : pieces_) byRef[share.ref] = &share;
+    int number = 0;
+    for (const CutSheet& sheet : cutSheets(job_, layouts_)) {
+      ++number;
+      for (const PieceRef& ref : sheet.pieces) {
+        SharePiece& share = *byRef.at(ref);
+        if (!share.profile->lengths.stocked.empty()) continue;
+        share.cutWith = number;
+        share.cutFrom = sheet.length;
       }
     }
-  }
-
-  void join(const std::string& marks, const std::map<std::string, SharePiece*>& byMark) {
-    const auto plus = marks.find('+');
-    if (plus == std::string::npos) return;
-    const auto a = byMark.find(marks.substr(0, plus)), b = byMark.find(marks.substr(plus + 1));
-    if (a == byMark.end() || b == byMark.end() || a == b) return;
-    if (a->second->partner || b->second->partner || (!hangs(*a->second) && !hangs(*b->second))) return;
-    a->second->partner = b->second->ref;
-    b->second->partner = a->second->ref;
   }
 
   // From the wall face to the blank.

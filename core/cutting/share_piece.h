@@ -14,8 +14,9 @@ struct SharePiece {
   SheetClass sheet;
   const Profile* profile = nullptr;
   bool mayShare = false;  // its wall lets it, and its sheet does not hang yet
-  // The other piece of a blank that was ordered and cut: one of both hangs. It shares with that one alone.
-  std::optional<PieceRef> partner;
+  // It lies or hangs cut, out of one sheet with others that have this number (cut_marks.h): it shares with those alone.
+  std::optional<int> cutWith;
+  Length cutFrom;            // what that sheet was ordered at
   bool mayTurn = false;      // a turned sheet laps alike and looks alike
   bool rightToLeft = false;  // so its wall hangs: as it lies in a blank its lower end is up
   Length left, right;        // x of its metal as its wall's sheets lie in a blank

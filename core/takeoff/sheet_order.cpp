@@ -41,7 +41,8 @@ std::vector<std::vector<int>> blanksOfPieces(const Layouts& layouts, const std::
 
 class OrderWork {
  public:
-  OrderWork(const Job& job, const Layouts& layouts, std::vector<Blank> blanks) : job_(job), layouts_(layouts) {
+  OrderWork(const Job& job, const Layouts& layouts, std::vector<Blank> blanks)
+      : job_(job), layouts_(layouts), cut_(cutSheets(job, layouts)) {
     order_.blankOf = blanksOfPieces(layouts, blanks);
     order_.blanks = std::move(blanks);
     order_.places.resize(order_.blanks.size());
@@ -63,7 +64,7 @@ class OrderWork {
   void addClass(int from, int to) {
     const SheetClass& sheet = order_.blanks[static_cast<std::size_t>(from)].sheet;
     const Profile& profile = profileOf(job_, sheet.profile);
-    SoldClass sold = soldOf(job_.settings, profile, order_.blanks, from, to);
+    SoldClass sold = soldOf(job_.settings, profile, order_.blanks, from, to, cut_);
     std::stable_sort(sold.sheets.begin(), sold.sheets.end(), [](const SoldSheet& a, const SoldSheet& b) {
       return a.length != b.length ? a.length > b.length : a.first < b.first;
     });
@@ -130,6 +131,7 @@ class OrderWork {
 
   const Job& job_;
   const Layouts& layouts_;
+  std::vector<CutSheet> cut_;
   std::map<std::string, double> developedWidths_;
   SheetOrder order_;
 };

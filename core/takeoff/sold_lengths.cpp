@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "core/cutting/bought_length.h"
 #include "core/cutting/stock_cutter.h"
@@ -80,14 +81,54 @@ void handOut(const CuttingPlan& plan, const Demands& demands, const std::vector<
   }
 }
 
+// Blanks by their pieces, those of sheets that are cut already: whole blanks, in the sheet's order; of pieces that
+// share a blank otherwise now none.
+std::vector<int> blanksOf(const CutSheet& sheet, const std::vector<Blank>& blanks, int from, int to) {
+  std::vector<int> found;
+  std::size_t pieces = 0;
+  for (const PieceRef& ref : sheet.pieces) {
+    for (int blank = from; blank < to; ++blank) {
+      const auto& parts = at(blanks, blank).parts;
+      const bool has =
+          std::any_of(parts.begin(), parts.end(), [&](const BlankPart& part) { return part.piece == ref; });
+      if (!has || std::count(found.begin(), found.end(), blank) > 0) continue;
+      found.push_back(blank);
+      pieces += parts.size();
+    }
+  }
+  return pieces == sheet.pieces.size() ? found : std::vector<int>();
+}
+
+// Takes them out of what is still to be cut.
+std::set<int> keepCut(const Settings& settings, const std::vector<CutSheet>& cut, const std::vector<Blank>& blanks,
+                      int from, int to, SoldClass& sold) {
+  std::set<int> kept;
+  for (const CutSheet& sheet : cut) {
+    const std::vector<int> own = blanksOf(sheet, blanks, from, to);
+    if (own.empty()) continue;
+    SoldSheet one{sheet.length, firstHung(at(blanks, own.front())), own, {}};
+    for (const int blank : own) {
+      one.used += at(blanks, blank).length + settings.kerf;
+      one.first = std::min(one.first, firstHung(at(blanks, blank)));
+    }
+    one.used -= settings.kerf;
+    if (one.used > sheet.length) continue;
+    kept.insert(own.begin(), own.end());
+    sold.sheets.push_back(std::move(one));
+  }
+  return kept;
+}
+
 SoldClass offTheShelf(const Settings& settings, const Profile& profile, const std::vector<Blank>& blanks, int from,
-                      int to) {
+                      int to, const std::vector<CutSheet>& cut) {
   std::vector<Length> stocked = profile.lengths.stocked;
   std::sort(stocked.begin(), stocked.end());
   stocked.erase(std::unique(stocked.begin(), stocked.end()), stocked.end());
   SoldClass sold;
+  const std::set<int> kept = keepCut(settings, cut, blanks, from, to, sold);
   Demands demands;
   for (int blank = from; blank < to; ++blank) {
+    if (kept.count(blank) > 0) continue;
     const Length length = at(blanks, blank).length;
     if (length <= stocked.back()) {
       demands[length].push_back(blank);
@@ -122,9 +163,10 @@ Length lengthMade(const SheetLengths& lengths, Length blank) {
   return made <= lengths.longest ? made : roundUp(blank, lengths.increment);
 }
 
-SoldClass soldOf(const Settings& settings, const Profile& profile, const std::vector<Blank>& blanks, int from, int to) {
-  const auto way = profile.lengths.stocked.empty() ? madeToLength : offTheShelf;
-  return way(settings, profile, blanks, from, to);
+SoldClass soldOf(const Settings& settings, const Profile& profile, const std::vector<Blank>& blanks, int from, int to,
+                 const std::vector<CutSheet>& cut) {
+  if (profile.lengths.stocked.empty()) return madeToLength(settings, profile, blanks, from, to);
+  return offTheShelf(settings, profile, blanks, from, to, cut);
 }
 
 std::vector<WantedLength> wantedLengths(const Profile& profile, std::span<const Blank> blanks) {

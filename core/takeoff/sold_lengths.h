@@ -5,6 +5,7 @@
 #include <span>
 #include <vector>
 
+#include "core/cutting/cut_marks.h"
 #include "core/takeoff/length_tradeoff.h"
 #include "core/takeoff/sheet_order.h"
 
@@ -26,8 +27,10 @@ struct SoldClass {
   std::optional<ShelfCut> cut;    // of sheets off the shelf, if the cutter had anything to cut
 };
 
-// The blanks from index `from` to before `to`, all of one class, of this profile.
-SoldClass soldOf(const Settings& settings, const Profile& profile, const std::vector<Blank>& blanks, int from, int to);
+// The blanks from index `from` to before `to`, all of one class, of this profile. Off the shelf, what came out of one
+// of the sheets in `cut` stays with it while it fits there.
+SoldClass soldOf(const Settings& settings, const Profile& profile, const std::vector<Blank>& blanks, int from, int to,
+                 const std::vector<CutSheet>& cut);
 
 // How often each length is wanted that may be chosen among (Settings::mostOrderLengths): lengths made for these blanks,
 // but for what is longer than the longest made. Empty for sheets off the shelf.

@@ -242,6 +242,7 @@ TEST_CASE("a pair that was ordered stays one when one of it hangs") {
   job.facts.hung = {{"A1", layout.runs.front().modules.front().metalRight, {}, {}}};
   CHECK(told(job).front() == "A1 alone 158.5");
   SheetLot lot;
+  lot.length = in(316, 32);
   lot.marks = {"A1+A2"};
   job.facts.orders = {{"1", {}, {lot}, {}, {}}};
   CHECK(told(job) == std::vector<std::string>{"A2+A1< rake 316.5", "A4+A3< rake 364.5", "A6+A5< rake 412.5",

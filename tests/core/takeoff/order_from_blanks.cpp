@@ -139,5 +139,41 @@ TEST_CASE("Kept is what is left at the end beyond a kerf, if it is long enough")
   CHECK(order.sheets[2].drop == inch(25) - inch(0, 8));
 }
 
+// As it was ordered and cut: of the sheet's pieces the first hangs.
+void cutFrom(Job& job, WallLayout& wall, Length length, const std::string& marks) {
+  SheetLot lot;
+  lot.length = length;
+  lot.marks = {marks};
+  job.facts.orders = {{"1", {}, {lot}, {}, {}}};
+  job.facts.hung = {{wall.pieces[0].mark, {}, {}, {}}};
+  wall.runs[0].modules[0].hung = true;
+}
+
+// 240 and 104 would do for all three, if A1 were not cut from one sheet with A2 already.
+TEST_CASE("What came out of one sheet off the shelf stays with it when one of it hangs") {
+  Job job = jobOf({{"A", "sand"}});
+  job.settings.kerf = Length();
+  job.profiles[0].lengths.stocked = {inch(240), inch(104)};
+  WallLayout wall = wallOfLengths({120, 100, 116});
+  CHECK(linesOf(sheetOrder(job, {&wall})) == Lines{{inch(240), 1}, {inch(104), 1}});
+  cutFrom(job, wall, inch(240), "A1+A2");
+  const SheetOrder order = sheetOrder(job, {&wall});
+  CHECK(linesOf(order) == Lines{{inch(240), 2}});
+  CHECK(order.lines[0].marks == Texts{"A1+A2", "A3"});
+}
+
+TEST_CASE("Short pieces that were cut from one sheet stay with it, whatever shares now; not where one has grown") {
+  Job job = jobOf({{"A", "sand"}});
+  job.settings.kerf = Length();
+  job.profiles[0].lengths.shortest = inch(60);
+  WallLayout wall = wallOfLengths({18, 20, 18});
+  CHECK(linesOf(sheetOrder(job, {&wall})) == Lines{{inch(60), 3}});
+  cutFrom(job, wall, inch(60), "A2+A1+A3");
+  CHECK(sheetOrder(job, {&wall}).lines[0].marks == Texts{"A2+A1+A3"});
+  WallLayout grown = wallOfLengths({18, 40, 18});
+  grown.runs[0].modules[0].hung = true;
+  CHECK(linesOf(sheetOrder(job, {&grown})) == Lines{{inch(60), 3}});
+}
+
 }  // namespace
 }  // namespace ribwright
