@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/job/job_file_text.h"
+#include "core/units/typed_text.h"
 #include "core/words/words.h"
 
 namespace ribwright {
@@ -128,16 +129,18 @@ class Reading {
     } else if (name == "--units") {
       request_.units = valueOf(unitSystems, value);
       if (!request_.units)
-        fault_ = Fault{name, ribwright::quoted(value) + " is no system of units; write " + wanted(name)};
+        fault_ = Fault{name, ribwright::inQuotes(value) + " is no system of units; write " + wanted(name)};
     } else if (name == "--language") {
       request_.language = value;
       if (!holds(Words::languages(), value))
-        fault_ = Fault{name, ribwright::quoted(value) + " is no language of pages and findings; write " + wanted(name)};
+        fault_ =
+            Fault{name, ribwright::inQuotes(value) + " is no language of pages and findings; write " + wanted(name)};
     } else if (holds(cutOptions, name)) {
       takeCut(name, value);
     } else {
       request_.paper = paperNamed(value);
-      if (!request_.paper) fault_ = Fault{name, ribwright::quoted(value) + " is no paper size; write " + wanted(name)};
+      if (!request_.paper)
+        fault_ = Fault{name, ribwright::inQuotes(value) + " is no paper size; write " + wanted(name)};
     }
   }
 
@@ -150,7 +153,7 @@ class Reading {
     std::int64_t effort = 0;
     const auto [end, error] = std::from_chars(value.data(), value.data() + value.size(), effort);
     if (error != std::errc() || end != value.data() + value.size() || effort < 0)
-      fault_ = Fault{name, ribwright::quoted(value) + " is no number of steps; write a whole number"};
+      fault_ = Fault{name, ribwright::inQuotes(value) + " is no number of steps; write a whole number"};
     request_.cut.effort = effort;
   }
 

@@ -11,6 +11,7 @@
 #include "core/job/file_reading.h"
 #include "core/job/job_file_text.h"
 #include "core/output/cutting_tables.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
@@ -63,7 +64,7 @@ Outcome<Stock> stockFrom(const std::string& text, UnitSystem units) {
   Stock stock{length.value().nanometres()};
   if (colon == std::string::npos) return stock;
   stock.cost = moneyFrom(std::string_view(text).substr(colon + 1));
-  if (!stock.cost) return Fault{"--stock", quoted(text.substr(colon + 1)) + " is no cost; write it like 12 or 12.50"};
+  if (!stock.cost) return Fault{"--stock", inQuotes(text.substr(colon + 1)) + " is no cost; write it like 12 or 12.50"};
   return stock;
 }
 
@@ -111,7 +112,7 @@ std::vector<Fault> whatFitsNoStock(const CuttingList& list, const std::vector<Cu
   std::vector<Fault> faults;
   for (const CutLine& line : lines) {
     if (line.length.nanometres() <= longest) continue;
-    const std::string named = line.mark.empty() ? std::string() : quoted(line.mark).append(": ");
+    const std::string named = line.mark.empty() ? std::string() : inQuotes(line.mark).append(": ");
     faults.push_back({request.job, named + text(line.length.nanometres()) + " is longer than any stock leaves (" +
                                        text(longest) + "); state a longer --stock, or splice it"});
   }

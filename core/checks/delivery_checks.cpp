@@ -3,13 +3,12 @@
 #include <algorithm>
 #include <set>
 
+#include "core/checks/common_practice.h"
 #include "core/takeoff/cost.h"
 #include "core/takeoff/sheet_needs.h"
 
 namespace ribwright {
 namespace {
-
-constexpr const char* kCommon = "common practice";
 
 // "rib-36 light stone": sheets of one class; translucent ones have a word of their own.
 Phrase sheetsOf(const SheetClass& sheet) {

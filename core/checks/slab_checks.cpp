@@ -1,12 +1,11 @@
 // The slab edge as it was measured, against where sheets end.
+#include "core/checks/common_practice.h"
 #include "core/checks/screw_words.h"
 #include "core/checks/wall_look.h"
 #include "core/fastening/chalk_snaps.h"
 
 namespace ribwright {
 namespace {
-
-constexpr const char* kCommon = "common practice";
 
 Finding openPlace(const WallLook& look, const ChalkSnaps& snaps, std::size_t index) {
   const OpenEdge& open = snaps.open[index];

@@ -1,12 +1,11 @@
 // The wall's diagonals: a wall that leans, or is not as wide as planned.
+#include "core/checks/common_practice.h"
 #include "core/checks/screw_words.h"
 #include "core/checks/wall_look.h"
 #include "core/fastening/squareness.h"
 
 namespace ribwright {
 namespace {
-
-constexpr const char* kCommon = "common practice";
 
 void checkLean(const WallLook& look, const Squareness& square, std::vector<Finding>& findings) {
   const Length limit = mostLean(square.height), mark = tapeMark(look.job.units);

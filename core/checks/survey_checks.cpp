@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/checks/common_practice.h"
 #include "core/checks/screw_words.h"
 #include "core/checks/wall_look.h"
 #include "core/fastening/batch_reasons.h"
@@ -10,8 +11,6 @@
 
 namespace ribwright {
 namespace {
-
-constexpr const char* kCommon = "common practice";
 
 bool isMeasured(const WallSurvey& survey, const std::string& girt) {
   return std::any_of(survey.girts.begin(), survey.girts.end(),

@@ -67,9 +67,9 @@ std::vector<BlankCut> topSides(const PlacedPart& placed, int part) {
   return cuts;
 }
 
-class Cutter {
+class BlankCutter {
  public:
-  Cutter(const Blank& blank, BlankCuts& made) : blank_(blank), made_(made) {}
+  BlankCutter(const Blank& blank, BlankCuts& made) : blank_(blank), made_(made) {}
 
   void cutAll() {
     for (std::size_t i = 0; i < made_.parts.size(); ++i) cut(made_.parts[i], static_cast<int>(i));
@@ -130,7 +130,7 @@ BlankCuts blankCuts(const Job& job, const std::vector<const WallLayout*>& layout
     const WallLayout& layout = *layouts.at(static_cast<std::size_t>(part.piece.wall));
     made.parts.push_back({part, Placer(*profile, layout, part).rings()});
   }
-  Cutter(blank, made).cutAll();
+  BlankCutter(blank, made).cutAll();
   return made;
 }
 

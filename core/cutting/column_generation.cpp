@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/cutting/pattern_lp.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {

@@ -5,21 +5,22 @@
 namespace ribwright {
 namespace {
 
-struct Item {
+struct Packed {
   std::int64_t size, points, bound;
   std::size_t index;              // among the sizes asked for
   std::int64_t smallestFromHere;  // of the items from this one on
 };
 
 // By points per length, the most first.
-std::vector<Item> itemsOf(const KnapsackAsked& asked) {
-  std::vector<Item> items;
+std::vector<Packed> itemsOf(const KnapsackAsked& asked) {
+  std::vector<Packed> items;
   for (std::size_t i = 0; i < asked.sizes.size(); ++i) {
     const std::int64_t bound = std::min(asked.bounds[i], asked.capacity / asked.sizes[i]);
     if (bound > 0 && asked.points[i] > 0) items.push_back({asked.sizes[i], asked.points[i], bound, i, 0});
   }
-  std::stable_sort(items.begin(), items.end(),
-                   [](const Item& a, const Item& b) { return Int128(a.points) * b.size > Int128(b.points) * a.size; });
+  std::stable_sort(items.begin(), items.end(), [](const Packed& a, const Packed& b) {
+    return Int128(a.points) * b.size > Int128(b.points) * a.size;
+  });
   std::int64_t smallest = INT64_MAX;
   for (auto item = items.rbegin(); item != items.rend(); ++item)
     item->smallestFromHere = smallest = std::min(smallest, item->size);
@@ -28,7 +29,7 @@ std::vector<Item> itemsOf(const KnapsackAsked& asked) {
 
 class Branching {
  public:
-  Branching(const std::vector<Item>& items, std::int64_t mostNodes)
+  Branching(const std::vector<Packed>& items, std::int64_t mostNodes)
       : items_(items), mostNodes_(mostNodes), counts_(items.size(), 0), bestCounts_(items.size(), 0) {}
 
   bool finished(std::int64_t capacity) {
@@ -41,7 +42,7 @@ class Branching {
 
  private:
   // Even if the room were filled to the last bit as densely as this item does.
-  bool hopeless(const Item& item, std::int64_t room, std::int64_t value) const {
+  bool hopeless(const Packed& item, std::int64_t room, std::int64_t value) const {
     return Int128(room) * item.points < Int128(best_ + 1 - value) * item.size;
   }
 
@@ -52,7 +53,7 @@ class Branching {
     }
     while (at < items_.size() && items_[at].size > room) ++at;
     if (at == items_.size() || ++nodes_ > mostNodes_) return;
-    const Item& item = items_[at];
+    const Packed& item = items_[at];
     if (hopeless(item, room, value)) return;
     const bool last = at + 1 == items_.size();
     for (std::int64_t count = std::min(item.bound, room / item.size); count >= 0; --count) {
@@ -66,7 +67,7 @@ class Branching {
     counts_[at] = 0;
   }
 
-  const std::vector<Item>& items_;
+  const std::vector<Packed>& items_;
   const std::int64_t mostNodes_;
   Counts counts_, bestCounts_;
   std::int64_t best_ = 0, nodes_ = 0;
@@ -75,7 +76,7 @@ class Branching {
 // The best of every capacity, with the first items only, with one more, and so on.
 class AllCapacities {
  public:
-  AllCapacities(const std::vector<Item>& items, std::int64_t capacity)
+  AllCapacities(const std::vector<Packed>& items, std::int64_t capacity)
       : items_(items), width_(static_cast<std::size_t>(capacity) + 1), best_((items.size() + 1) * width_, 0) {
     for (std::size_t i = 0; i < items_.size(); ++i) add(i);
   }
@@ -113,23 +114,23 @@ class AllCapacities {
     }
   }
 
-  const std::vector<Item>& items_;
+  const std::vector<Packed>& items_;
   const std::size_t width_;
   std::vector<std::int64_t> best_;
 };
 
-KnapsackBest inOrder(const KnapsackAsked& asked, const std::vector<Item>& items, std::int64_t best,
+KnapsackBest inOrder(const KnapsackAsked& asked, const std::vector<Packed>& items, std::int64_t best,
                      const Counts& counts) {
   KnapsackBest found{best, Counts(asked.sizes.size(), 0)};
   for (std::size_t i = 0; i < items.size(); ++i) found.counts[items[i].index] = counts[i];
   return found;
 }
 
-std::int64_t stepsOfAllCapacities(const std::vector<Item>& items, std::int64_t capacity) {
+std::int64_t stepsOfAllCapacities(const std::vector<Packed>& items, std::int64_t capacity) {
   constexpr std::int64_t mostCells = 4'000'000;
   if (capacity >= mostCells / static_cast<std::int64_t>(items.size() + 1)) return INT64_MAX;
   std::int64_t rows = 0;
-  for (const Item& item : items)
+  for (const Packed& item : items)
     for (std::int64_t left = item.bound; left > 0; left /= 2) ++rows;
   return rows * capacity;
 }
@@ -138,7 +139,7 @@ std::int64_t stepsOfAllCapacities(const std::vector<Item>& items, std::int64_t c
 
 std::optional<KnapsackBest> bestKnapsack(const KnapsackAsked& asked, CuttingWork& work) {
   constexpr std::int64_t stepsOfNode = 16;
-  const std::vector<Item> items = itemsOf(asked);
+  const std::vector<Packed> items = itemsOf(asked);
   const std::int64_t otherSteps = stepsOfAllCapacities(items, asked.capacity);
   Branching branching(items, 100 + std::min(otherSteps / 2, work.left()) / stepsOfNode);
   const bool finished = branching.finished(asked.capacity);

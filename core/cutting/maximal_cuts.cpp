@@ -8,7 +8,7 @@ namespace {
 constexpr std::size_t mostCuts = 20'000;
 constexpr std::int64_t mostSteps = 2'000'000;
 
-struct Item {
+struct Widened {
   std::int64_t size, points, bound;
   std::size_t index;
   std::size_t densest;  // of the items from this one on
@@ -24,7 +24,7 @@ class Filling {
     for (std::size_t i = items_.size(); i-- > 0;) {
       items_[i].densest = i;
       if (i + 1 == items_.size()) continue;
-      const Item& best = items_[items_[i + 1].densest];
+      const Widened& best = items_[items_[i + 1].densest];
       if (Int128(best.points) * items_[i].size > Int128(items_[i].points) * best.size)
         items_[i].densest = items_[i + 1].densest;
     }
@@ -35,7 +35,7 @@ class Filling {
     stock_ = stock;
     least_ = least;
     found_ = &found;
-    const Item& longest = items_.front();
+    const Widened& longest = items_.front();
     if (longest.size > capacity) return true;
     for (std::int64_t count = std::min(longest.bound, capacity / longest.size); count >= 1; --count) {
       counts_[longest.index] = count;
@@ -55,9 +55,9 @@ class Filling {
       if (room < unused && points >= least_) found_->push_back({stock_, 1, counts_});
       return;
     }
-    const Item& densest = items_[items_[at].densest];
+    const Widened& densest = items_[items_[at].densest];
     if ((least_ - points) * densest.size > Int128(room) * densest.points) return;
-    const Item& item = items_[at];
+    const Widened& item = items_[at];
     for (std::int64_t count = std::min(item.bound, room / item.size); count >= 0; --count) {
       counts_[item.index] = count;
       go(at + 1, room - count * item.size, points + Int128(count) * item.points,
@@ -66,7 +66,7 @@ class Filling {
     counts_[item.index] = 0;
   }
 
-  std::vector<Item> items_;
+  std::vector<Widened> items_;
   Counts counts_;
   std::size_t stock_ = 0;
   Int128 least_ = 0;

@@ -8,8 +8,6 @@
 namespace ribwright {
 namespace {
 
-using Way = Blank::Way;
-
 class Ways {
  public:
   Ways(const SharePiece& first, const SharePiece& second, const Settings& settings)
@@ -30,15 +28,15 @@ class Ways {
     const bool turning = first_.rightToLeft == second_.rightToLeft;
     if (turning && !mayTurn()) return;
     const auto length = rakeFit(first_.rake, turning ? turned(second_).rake : second_.rake, settings_.kerf);
-    if (length) take(Way::RakePair, turning, *length);
+    if (length) take(Blank::Way::RakePair, turning, *length);
   }
 
   void ripPair() {
     const Length length = std::max(first_.needed, second_.needed);
     if (besides(second_)) {
-      take(Way::RipPair, false, length);
+      take(Blank::Way::RipPair, false, length);
     } else if (mayTurn() && besides(turned(second_))) {
-      take(Way::RipPair, true, length);
+      take(Blank::Way::RipPair, true, length);
     }
   }
 
@@ -50,10 +48,10 @@ class Ways {
     if (!lengths_.stocked.empty() || second_.needed >= lengths_.shortest) return;
     const Length length = first_.needed + settings_.kerf + second_.needed;
     if (settings_.sharing.gangs && length <= lengths_.shortest) return;
-    take(Way::Drop, false, length);
+    take(Blank::Way::Drop, false, length);
   }
 
-  void take(Way way, bool turning, Length length) {
+  void take(Blank::Way way, bool turning, Length length) {
     const Length bought = boughtLength(lengths_, length);
     const Length saved = first_.bought + second_.bought - bought;
     if (saved <= Length() || bought > longestBought(lengths_) || (best_ && saved <= best_->saved)) return;

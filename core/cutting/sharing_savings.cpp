@@ -7,14 +7,13 @@
 namespace ribwright {
 namespace {
 
-using Way = Blank::Way;
-constexpr Way kWays[] = {Way::RakePair, Way::RipPair, Way::Drop, Way::Gang};
+constexpr Blank::Way kWays[] = {Blank::Way::RakePair, Blank::Way::RipPair, Blank::Way::Drop, Blank::Way::Gang};
 
 }  // namespace
 
 std::vector<WaySaving> savingsOf(const Job& job, const std::vector<Blank>& blanks) {
   std::vector<WaySaving> savings;
-  for (const Way way : kWays) {
+  for (const Blank::Way way : kWays) {
     WaySaving& saving = savings.emplace_back();
     saving.way = way;
     for (const Blank& blank : blanks) {
@@ -33,10 +32,10 @@ Job withWayAlone(const Job& job, Blank::Way way) {
   Job made = job;
   Sharing& sharing = made.settings.sharing;
   if (sharing.reach == Sharing::Reach::Off) sharing.reach = Sharing::Reach::On;
-  sharing.rakePairs = way == Way::RakePair;
-  sharing.ripPairs = way == Way::RipPair;
-  sharing.drops = way == Way::Drop;
-  sharing.gangs = way == Way::Gang;
+  sharing.rakePairs = way == Blank::Way::RakePair;
+  sharing.ripPairs = way == Blank::Way::RipPair;
+  sharing.drops = way == Blank::Way::Drop;
+  sharing.gangs = way == Blank::Way::Gang;
   return made;
 }
 

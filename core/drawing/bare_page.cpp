@@ -2,6 +2,7 @@
 
 #include "core/drawing/wall_view.h"
 #include "core/job/fingerprint.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 
@@ -24,7 +25,7 @@ std::string titleOf(const PageFrame& frame, const BarePage& page) {
 
 std::vector<Page> framed(const PageFrame& frame, std::vector<BarePage> pages) {
   const Job& job = *frame.job;
-  const LengthStyle style{job.units, job.decimalSign};
+  const LengthStyle style = styleOf(job);
   std::vector<std::string> fingerprints;
   for (const Wall& wall : job.walls) fingerprints.push_back(fingerprintOf(job, wall).text());
   std::vector<Page> done;

@@ -14,24 +14,24 @@ namespace {
 using Along = BlankCut::Along;
 
 constexpr double leastHeight = 23, mostHeight = 60;  // across the blank
-constexpr double leftRoom = 30;                      // for what stands before the lower end
+constexpr double blankLeftRoom = 30;                 // for what stands before the lower end
 constexpr double endRoom = 8;                        // for "upper end"
-constexpr double sideRoom = 24;                      // for distances from the lip edge
-constexpr double tick = 4.5;                         // from the blank's edge to its figures
-constexpr double beside = 2.5;                       // between figures
-constexpr double thickEdge = 1.4;                    // the lip edge
+constexpr double lipRoom = 24;                       // for distances from the lip edge
+constexpr double cutTick = 4.5;                      // from the blank's edge to its figures
+constexpr double besideFigures = 2.5;                // between figures
+constexpr double lipEdge = 1.4;                      // the lip edge
 constexpr double wasteApart = 2.2;                   // strokes of its hatching
-constexpr double roundText = 0.75;
-constexpr double shortest = 0.6;  // what is left of a stroke between two texts is drawn from this length on
+constexpr double roundFigures = 0.75;
+constexpr double shortestPart = 0.6;  // what is left of a stroke between two texts is drawn from this length on
 
-double figureRow() { return lineOf(siteText) + tick; }
+double figureRow() { return lineOf(siteText) + cutTick; }
 
 bool has(const BlankCuts& cuts, Along along) {
   return std::any_of(cuts.cuts.begin(), cuts.cuts.end(), [along](const BlankCut& cut) { return cut.along == along; });
 }
 
 // As high as its narrowest part needs for its mark.
-double sheetHeight(const BlankCuts& cuts) {
+double blankHeight(const BlankCuts& cuts) {
   double narrowest = 1;
   for (const PlacedPart& placed : cuts.parts) {
     const Length width = placed.part.right - placed.part.left;
@@ -64,17 +64,17 @@ struct Figure {
   std::string words;
 };
 
-class Picture {
+class CutBlank {
  public:
-  Picture(const NumberedBlank& blank, const BlankWords& words)
+  CutBlank(const NumberedBlank& blank, const BlankWords& words)
       : blank_(blank),
         cuts_(blank.cuts),
         words_(words),
-        room_(has(blank.cuts, Along::Lengthwise) ? sideRoom + endRoom : endRoom) {}
+        room_(has(blank.cuts, Along::Lengthwise) ? lipRoom + endRoom : endRoom) {}
 
   void draw(Sketch& sketch, const Box& room) {
-    box_ = {room.left + leftRoom, room.top + figureRow(), room.right - room_, 0};
-    box_.bottom = box_.top + sheetHeight(cuts_);
+    box_ = {room.left + blankLeftRoom, room.top + figureRow(), room.right - room_, 0};
+    box_.bottom = box_.top + blankHeight(cuts_);
     for (std::size_t i = 0; i < cuts_.parts.size(); ++i) drawPart(sketch, i);
     drawSheet(sketch);
     drawFigures(sketch, true);
@@ -100,7 +100,7 @@ class Picture {
 
   void drawSheet(Sketch& sketch) const {
     sketch.rectangle(box_, thinLine);
-    sketch.line({box_.left, box_.top}, {box_.right, box_.top}, thickEdge);
+    sketch.line({box_.left, box_.top}, {box_.right, box_.top}, lipEdge);
     for (const PlacedPart& placed : cuts_.parts) {
       for (const auto& ring : placed.rings) {
         std::vector<PaperPoint> closed = ringOf(ring);
@@ -114,12 +114,12 @@ class Picture {
     upright(box_.left - 1 - lineOf(siteText) / 2, "sharing.lower-end");
     upright(box_.right + room_ - endRoom + 1.5 + lineOf(siteText) / 2, "sharing.upper-end");
     const auto edge = [&](const char* id, bool upper) {
-      const auto lines = wrapped(say(id), siteText, true, leftRoom - 8);
+      const auto lines = wrapped(say(id), siteText, true, blankLeftRoom - 8);
       const double first =
           upper ? box_.top : box_.bottom - siteLine * static_cast<double>(lines.size() - 1) - ascentOf(siteText);
       for (std::size_t i = 0; i < lines.size(); ++i) {
         const double y = first + ascentOf(siteText) + siteLine * static_cast<double>(i);
-        sketch.text({{box_.left - leftRoom, y}, siteText, TextAnchor::Start, 0, true, lines[i], -1});
+        sketch.text({{box_.left - blankLeftRoom, y}, siteText, TextAnchor::Start, 0, true, lines[i], -1});
       }
     };
     edge("sharing.lip", true);
@@ -181,10 +181,10 @@ class Picture {
                   figures.end());
     std::vector<RowLabel> labels;
     for (const Figure& figure : figures) labels.push_back({figure.at, widthOf(figure.words, siteText, true)});
-    const auto places = rowOf(labels, box_.left - leftRoom, box_.right + room_, beside, {});
+    const auto places = rowOf(labels, box_.left - blankLeftRoom, box_.right + room_, besideFigures, {});
     if (!places) return;  // the list of cuts says them all
     for (std::size_t i = 0; i < figures.size(); ++i) {
-      const double edge = lip ? box_.top : box_.bottom, end = lip ? edge - tick : edge + tick;
+      const double edge = lip ? box_.top : box_.bottom, end = lip ? edge - cutTick : edge + cutTick;
       sketch.line({figures[i].at, edge}, {(*places)[i], end}, thinLine);
       const double base = lip ? end - 0.8 : end + ascentOf(siteText);
       sketch.text({{(*places)[i], base}, siteText, TextAnchor::Middle, 0, true, figures[i].words, -1});
@@ -204,8 +204,8 @@ class Picture {
     const auto places = rowOf(labels, box_.top - figureRow() / 2, box_.bottom + lowerRow(cuts_), 0.5, {});
     if (!places) return;
     for (std::size_t i = 0; i < figures.size(); ++i) {
-      sketch.line({box_.right, figures[i].at}, {box_.right + tick, (*places)[i]}, thinLine);
-      sketch.text({{box_.right + tick + 0.8, (*places)[i] + siteText / 2},
+      sketch.line({box_.right, figures[i].at}, {box_.right + cutTick, (*places)[i]}, thinLine);
+      sketch.text({{box_.right + cutTick + 0.8, (*places)[i] + siteText / 2},
                    siteText,
                    TextAnchor::Start,
                    0,
@@ -222,8 +222,8 @@ class Picture {
       for (const auto& ring : placed.rings) rings.push_back(ringOf(ring));
     }
     for (const auto& [from, to] : hatchLines(rings, wasteApart)) {
-      for (const auto& [a, b] : sketch.clearParts(from, to, roundText)) {
-        if (std::hypot(b.x - a.x, b.y - a.y) >= shortest) sketch.line(a, b, thinLine);
+      for (const auto& [a, b] : sketch.clearParts(from, to, roundFigures)) {
+        if (std::hypot(b.x - a.x, b.y - a.y) >= shortestPart) sketch.line(a, b, thinLine);
       }
     }
   }
@@ -238,8 +238,8 @@ class Picture {
 }  // namespace
 
 PageBlock blankPicture(const NumberedBlank& blank, const BlankWords& words) {
-  const auto draw = [blank, words](Sketch& sketch, const Box& room) { Picture(blank, words).draw(sketch, room); };
-  return {sheetHeight(blank.cuts) + figureRow() + lowerRow(blank.cuts), draw};
+  const auto draw = [blank, words](Sketch& sketch, const Box& room) { CutBlank(blank, words).draw(sketch, room); };
+  return {blankHeight(blank.cuts) + figureRow() + lowerRow(blank.cuts), draw};
 }
 
 std::string blankHeading(const NumberedBlank& blank, const BlankWords& words) {

@@ -33,11 +33,6 @@ double namingY(const WallView& view) {
   return best;
 }
 
-bool isTranslucent(const WallView& view, const Piece& piece) {
-  const SheetRun& run = view.layout->runs.at(static_cast<std::size_t>(piece.run));
-  return run.modules.at(static_cast<std::size_t>(piece.module)).translucent;
-}
-
 void addPieceLabels(std::vector<BoardLabel>& labels, const BoardPicture& picture, const WallView& view) {
   const double height = namingY(view);
   for (const Piece& piece : view.layout->pieces) {

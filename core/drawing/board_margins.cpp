@@ -58,10 +58,6 @@ void addBeside(std::vector<BoardLabel>& labels, std::vector<MarginLabel> rows, d
   }
 }
 
-std::string heightWords(const WallView& view, const char* id, Length height) {
-  return view.say(id, {{"height", dimensionText(height, view.style)}});
-}
-
 MarginLabel eaveLabel(const WallView& view, Length u, Beside side) {
   const Length height = view.layout->face.steel.heightAt(u, side);
   return {view.y(height), lineForms({heightWords(view, view.topIsEave ? "paper.eave" : "paper.top", height),

@@ -8,7 +8,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr double apart = 3;  // pixels between cut and steel
+constexpr double cutsApart = 3;  // pixels between cut and steel
 
 void gatherRing(const std::vector<PaperPoint>& ring, std::vector<BoardLine>& to) {
   for (std::size_t i = 0; i < ring.size(); ++i) to.push_back({ring[i], ring[(i + 1) % ring.size()]});
@@ -52,7 +52,7 @@ void addOpenings(BoardPicture& picture, const WallView& view) {
   }
   picture.lines.push_back({AlongWall(std::move(crosses)), BoardTone::Quiet, 1, Dash::Solid, {}});
   if (clearance < kNoLimit)
-    picture.lines.push_back({AlongWall(std::move(steels)), BoardTone::Steel, 1, Dash::Solid, {apart / clearance}});
+    picture.lines.push_back({AlongWall(std::move(steels)), BoardTone::Steel, 1, Dash::Solid, {cutsApart / clearance}});
   picture.lines.push_back({AlongWall(std::move(cuts)), BoardTone::Line, 2, Dash::Solid, {}});
 }
 

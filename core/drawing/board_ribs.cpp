@@ -12,7 +12,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr double apart = 6;  // pixels
+constexpr double ribsApart = 6;  // pixels
 
 // x from the module line, rising; those of one metal width.
 struct RibLines {
@@ -20,14 +20,14 @@ struct RibLines {
   ZoomRange middleZoom, edgeZoom, bendZoom;
 };
 
-// Zoom from which on lines stand apart.
+// Zoom from which on lines stand ribsApart.
 double apartFrom(const std::vector<Length>& places, Length around) {
   Length nearest = around;
   for (std::size_t i = 1; i < places.size(); ++i) {
     const Length space = places[i] - places[i - 1];
     if (space > Length()) nearest = std::min(nearest, space);
   }
-  return apart / nearest.inMillimetres();
+  return ribsApart / nearest.inMillimetres();
 }
 
 RibLines ribLines(const Profile& profile) {

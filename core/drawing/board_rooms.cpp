@@ -6,7 +6,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr double hair = 1e-6;
+constexpr double hairRoom = 1e-6;
 
 Box within(const Column& column) {
   return {column.left, -std::min(column.topLeft, column.topRight), column.right,
@@ -25,7 +25,7 @@ Box largestRoom(const std::vector<Column>& columns) {
     for (std::size_t next = first + 1; next < columns.size(); ++next) {
       const Box more = within(columns[next]);
       const Box joined{box.left, std::max(box.top, more.top), more.right, std::min(box.bottom, more.bottom)};
-      if (std::abs(more.left - box.right) > hair || joined.bottom <= joined.top) continue;
+      if (std::abs(more.left - box.right) > hairRoom || joined.bottom <= joined.top) continue;
       box = joined;
       if (area(box) > area(best)) best = box;
     }

@@ -11,7 +11,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr double apart = 4;  // pixels between two lines that are to be told apart
+constexpr double linesApart = 4;  // pixels between two lines that are to be told linesApart
 
 struct SheetLines {
   std::vector<BoardLine> edges, sideLaps, endLaps, modules;
@@ -50,15 +50,10 @@ void gatherModuleLine(SheetLines& lines, const WallView& view, const Piece& piec
   if (lip > 0) lines.lip = std::min(lines.lip, lip);
 }
 
-bool isTranslucent(const WallView& view, const Piece& piece) {
-  const SheetRun& run = view.layout->runs.at(static_cast<std::size_t>(piece.run));
-  return run.modules.at(static_cast<std::size_t>(piece.module)).translucent;
-}
-
 void addLayers(BoardPicture& picture, SheetLines lines) {
-  const double sideLap = apart / std::max(lines.widestSideLap, 1.0),
-               endLap = apart / std::max(lines.highestEndLap, 1.0);
-  const double module = lines.lip < kNoLimit ? apart / lines.lip : 0.05;
+  const double sideLap = linesApart / std::max(lines.widestSideLap, 1.0),
+               endLap = linesApart / std::max(lines.highestEndLap, 1.0);
+  const double module = lines.lip < kNoLimit ? linesApart / lines.lip : 0.05;
   picture.lines.push_back({AlongWall(std::move(lines.modules)), BoardTone::Quiet, 1, Dash::Chain, {module}});
   picture.lines.push_back({AlongWall(std::move(lines.sideLaps)), BoardTone::Quiet, 1, Dash::Dashed, {sideLap}});
   picture.lines.push_back({AlongWall(std::move(lines.endLaps)), BoardTone::Quiet, 1, Dash::Dashed, {endLap}});

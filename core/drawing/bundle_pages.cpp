@@ -5,7 +5,7 @@
 namespace ribwright {
 namespace {
 
-constexpr const char* figures = "paper.bundle-figures";
+constexpr const char* bundleFigures = "paper.bundle-figures";
 
 class BundlePaper {
  public:
@@ -75,7 +75,7 @@ class BundlePaper {
 
 std::vector<BarePage> bundlePages(const Job& job, const Plan& plan, const PageFrame& frame) {
   return tablePages(BundlePaper(job, plan, frame).tables(), frame.words->say("bundle-page.subject", {}, {}), frame,
-                    figures);
+                    bundleFigures);
 }
 
 }  // namespace ribwright

@@ -12,10 +12,10 @@ constexpr double offFace = 2.2;  // clear paper between the face and a label
 constexpr double farthestUp = 44;
 constexpr double farthestAside = 36;
 constexpr double step = 2;
-constexpr double hair = 1e-6;
-constexpr double apart = 0.8;      // lines of different labels
-constexpr double nearEnough = 14;  // a label no farther aside than this belongs to its place at a glance
-constexpr double dotReach = 0.6;   // from a dot's middle to its edge
+constexpr double hairOver = 1e-6;
+constexpr double labelsApart = 0.8;  // lines of different labels
+constexpr double nearEnough = 14;    // a label no farther aside than this belongs to its place at a glance
+constexpr double dotRadius = 0.6;    // from a dot's middle to its edge
 
 struct Line {
   PaperPoint a, b;
@@ -44,9 +44,10 @@ Box boxOf(const Line& line) {
 
 // Two lines that cross, or run so close that the eye would take one for the other.
 bool confusable(const Line& one, const Line& two) {
-  if (!overlap(boxOf(one).grown(apart), boxOf(two).grown(hair))) return false;
+  if (!overlap(boxOf(one).grown(labelsApart), boxOf(two).grown(hairOver))) return false;
   if (cross(one, two)) return true;
-  return std::min({distance(one.a, two), distance(one.b, two), distance(two.a, one), distance(two.b, one)}) < apart;
+  return std::min({distance(one.a, two), distance(one.b, two), distance(two.a, one), distance(two.b, one)}) <
+         labelsApart;
 }
 
 // How far a label is moved from straight above (or below) its place; nearest first.
@@ -106,7 +107,7 @@ std::optional<Found> findPlace(const Sketch& sketch, const WallView& view, const
   const double sign = up ? -1 : 1;
   const double off = edgeAt(view, from.x, up) + sign * offFace / 2;
   const PaperPoint edge{from.x, up ? std::min(off, from.y) : std::max(off, from.y)};
-  if (dot && !sketch.isFreeOfText(Box{from.x, from.y, from.x, from.y}.grown(dotReach))) return std::nullopt;
+  if (dot && !sketch.isFreeOfText(Box{from.x, from.y, from.x, from.y}.grown(dotRadius))) return std::nullopt;
   const auto isFree = [&](const Line& line) {
     return sketch.isClear(line.a, line.b) &&
            std::none_of(taken.begin(), taken.end(), [&](const Line& other) { return confusable(line, other); });
@@ -142,7 +143,7 @@ std::optional<Found> bestPlace(const Sketch& sketch, const WallView& view, const
 void draw(Sketch& sketch, const Callout& callout, const LabelBlock& label, const Found& place) {
   const PaperPoint& from = place.straight.a;
   if (callout.dot) {
-    constexpr double r = dotReach;
+    constexpr double r = dotRadius;
     sketch.fill({{from.x - r, from.y}, {from.x, from.y - r}, {from.x + r, from.y}, {from.x, from.y + r}}, Ink::Black);
   }
   sketch.polyline({from, place.slant.a, place.slant.b}, thinLine, Dash::Solid, callout.part);

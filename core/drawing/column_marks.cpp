@@ -13,9 +13,10 @@ namespace ribwright {
 
 namespace {
 
-constexpr double offSheets = 2.6;  // from the lower end of the sheets, past the ends of their ribs, to a number's frame
-constexpr double inFrame = 0.7;    // from a number to its frame
-constexpr double gap = 2 * textRoom + 2 * thinLine;
+constexpr double offSheetEnds =
+    2.6;                         // from the lower end of the sheets, past the ends of their ribs, to a number's frame
+constexpr double inFrame = 0.7;  // from a number to its frame
+constexpr double numberGap = 2 * textRoom + 2 * thinLine;
 
 LabelBlock numberOf(const ColumnPlace& column) { return {{{{std::to_string(column.number), smallText, true}}}, false}; }
 
@@ -55,7 +56,7 @@ std::optional<ColumnPlace> nearestColumn(const Wall& wall, Length width, Length 
 }
 
 double roomForColumnMarks(const WallView& view) {
-  return columnsSeen(view).empty() ? 0 : offSheets + frameHeight() + textRoom;
+  return columnsSeen(view).empty() ? 0 : offSheetEnds + frameHeight() + textRoom;
 }
 
 int drawColumnMarks(Sketch& sketch, const WallView& view, double base, const std::vector<double>& barred) {
@@ -67,9 +68,9 @@ int drawColumnMarks(Sketch& sketch, const WallView& view, double base, const std
     std::vector<RowLabel> labels;
     for (const ColumnPlace& column : numbered)
       labels.push_back({view.x(column.u), numberOf(column).width() + 2 * inFrame});
-    const auto places = rowOf(labels, gap / 2, view.x(view.to) - gap / 2, gap, inner);
+    const auto places = rowOf(labels, numberGap / 2, view.x(view.to) - numberGap / 2, numberGap, inner);
     if (!places) continue;
-    const double top = base + offSheets;
+    const double top = base + offSheetEnds;
     for (std::size_t i = 0; i < numbered.size(); ++i) {
       const LabelBlock number = numberOf(numbered[i]);
       const PaperPoint middle{(*places)[i], top + frameHeight() / 2};

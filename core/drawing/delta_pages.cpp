@@ -4,17 +4,18 @@
 
 #include "core/drawing/page_flow.h"
 #include "core/drawing/shown_length.h"
+#include "core/job/length_style.h"
 #include "core/takeoff/sheet_needs.h"
 
 namespace ribwright {
 namespace {
 
-constexpr const char* figures = "paper.delta-figures";
+constexpr const char* deltaFigures = "paper.delta-figures";
 
 class Pages {
  public:
   Pages(const Job& job, const PageFrame& frame, const Box& work)
-      : words_(*frame.words), style_{job.units, job.decimalSign}, work_(work) {}
+      : words_(*frame.words), style_(styleOf(job)), work_(work) {}
 
   std::vector<PageBlock> all(const DeltaOrder& delta) {
     for (const SheetLot& lot : delta.toOrder)
@@ -89,12 +90,12 @@ std::vector<BarePage> deltaPages(const Job& job, const Plan& plan, const PageFra
   if (job.facts.orders.empty()) return {};
   const DeltaOrder delta = deltaOrder(sheetNeeds(plan.order, plan.layouts()), job.facts.orders);
   PageFrame own = frame;
-  own.figures = figures;
+  own.figures = deltaFigures;
   const Box work = workArea(own);
-  const LengthStyle style{job.units, job.decimalSign};
+  const LengthStyle style = styleOf(job);
   const PageBlock top = together(paragraph(frame.words->say("delta.words", {}, style), work));
   std::vector<BarePage> pages = barePages(flowed(Pages(job, frame, work).all(delta), top, work),
-                                          frame.words->say("delta.subject", {}, style), figures);
+                                          frame.words->say("delta.subject", {}, style), deltaFigures);
   for (BarePage& page : pages) page.wall = BarePage::wholeJob;
   return pages;
 }

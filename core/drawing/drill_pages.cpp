@@ -7,6 +7,7 @@
 #include "core/drawing/steel_page.h"
 #include "core/drawing/survey_blank.h"
 #include "core/job/fingerprint.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 namespace {
@@ -22,7 +23,7 @@ void addPages(std::vector<BarePage>& pages, std::size_t wall, std::vector<BarePa
 
 std::vector<BarePage> bareDrillPages(const Job& job, const Plan& plan, std::size_t wall, const PageFrame& frame,
                                      Lying lying) {
-  DrillWall of{&job, &job.walls[wall], plan.walls[wall].get(), frame.words, {job.units, job.decimalSign}, {}};
+  DrillWall of{&job, &job.walls[wall], plan.walls[wall].get(), frame.words, styleOf(job), {}};
   std::vector<BarePage> pages;
   if (!of.layout().sheeted) return pages;
   // What is said about figures differs in length from page to page; the least room is taken for all.

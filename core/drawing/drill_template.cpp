@@ -11,7 +11,7 @@
 namespace ribwright {
 namespace {
 
-constexpr const char* figures = "paper.template-figures";
+constexpr const char* templateFigures = "paper.template-figures";
 // Ten millimetres high at the left, what it is of beside it.
 PageBlock shouted(const std::string& loud, const std::vector<std::string>& beside) {
   const auto draw = [loud, beside](Sketch& sketch, const Box& room) {
@@ -142,7 +142,8 @@ std::vector<BarePage> templatePages(const DrillWall& wall, const DrillBatch& bat
   }
   addBlocks(blocks, stackBlocks(wall, batch));
   addBlocks(blocks, stepBlocks(wall, batch, sets));
-  return barePages(flowed(blocks, top, wall.work), wall.say("template.subject", {{"batch", batch.id}}), figures);
+  return barePages(flowed(blocks, top, wall.work), wall.say("template.subject", {{"batch", batch.id}}),
+                   templateFigures);
 }
 
 std::vector<BarePage> heldPages(const DrillWall& wall) {
@@ -153,7 +154,7 @@ std::vector<BarePage> heldPages(const DrillWall& wall) {
   if (blocks.empty()) return {};
   const PageBlock top =
       shouted(wall.say("template.held"), {wall.say("template.held.why"), wall.say("template.held.from-plan")});
-  return barePages(flowed(blocks, top, wall.work), wall.say("template.held.subject"), figures);
+  return barePages(flowed(blocks, top, wall.work), wall.say("template.held.subject"), templateFigures);
 }
 
 }  // namespace ribwright

@@ -11,7 +11,7 @@ namespace ribwright {
 namespace {
 
 constexpr double matchReach = 6;  // a match line reaches this far beyond the face
-constexpr double groundReach = 4;
+constexpr double endReach = 4;
 
 void drawWithin(Sketch& sketch, const PaperPoint& a, const PaperPoint& b, const Box& box, PartIndex part) {
   if (const auto line = lineWithin(a, b, box)) sketch.line(line->first, line->second, thinLine, Dash::Solid, part);
@@ -49,8 +49,8 @@ void drawOutline(Sketch& sketch, const WallView& view) {
 
 void drawConcrete(Sketch& sketch, const WallView& view) {
   auto points = pointsOf(view, view.layout->face.concrete);
-  if (view.hasLeftCorner()) points.insert(points.begin(), {points.front().x - groundReach, points.front().y});
-  if (view.hasRightCorner()) points.push_back({points.back().x + groundReach, points.back().y});
+  if (view.hasLeftCorner()) points.insert(points.begin(), {points.front().x - endReach, points.front().y});
+  if (view.hasRightCorner()) points.push_back({points.back().x + endReach, points.back().y});
   sketch.polyline(points, thinLine, Dash::Dashed);
 }
 

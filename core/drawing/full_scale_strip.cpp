@@ -13,8 +13,8 @@ namespace {
 
 constexpr double lap = 12;          // of a tile beyond its match line
 constexpr double stripHeight = 16;  // from cut line to cut line
-constexpr double crossArm = 5;      // of a hole's cross
-constexpr double leader = 4;
+constexpr double holeCross = 5;     // of a hole's cross
+constexpr double holeLeader = 4;
 constexpr double inch = 25.4;
 
 // The strip of one set of offsets: x grows from the strip's left end on the page.
@@ -134,7 +134,7 @@ class TileDrawing {
         tile_(tile),
         room_(room),
         zero_(room.left + lap - tile.from),
-        top_(room.top + lineOf(siteText) + leader),
+        top_(room.top + lineOf(siteText) + holeLeader),
         row_(top_ + stripHeight / 2) {}
 
   void draw(Sketch& sketch) const {
@@ -167,8 +167,8 @@ class TileDrawing {
     for (std::size_t i = 0; i < strip_.holes.size(); ++i) {
       const double at = strip_.holes[i];
       // In the lap only where there is room for its cross; it stands on the other tile too.
-      if (at < from + (tile_.first ? 0 : crossArm) || at > to - (tile_.last ? 0 : crossArm)) continue;
-      sketch.line({x(at), row_ - crossArm}, {x(at), row_ + crossArm}, thinLine);
+      if (at < from + (tile_.first ? 0 : holeCross) || at > to - (tile_.last ? 0 : holeCross)) continue;
+      sketch.line({x(at), row_ - holeCross}, {x(at), row_ + holeCross}, thinLine);
       if (strip_.pilot > 1) circle(sketch, {x(at), row_}, strip_.pilot / 2);
       labels.push_back({x(at), widthOf(strip_.words[i], siteText, true)});
       shown.push_back(i);
@@ -184,7 +184,7 @@ class TileDrawing {
                    true,
                    strip_.words[shown[i]],
                    -1});
-      sketch.line({middle, top_ - leader + 0.8}, {at, row_ - crossArm}, thinLine);
+      sketch.line({middle, top_ - holeLeader + 0.8}, {at, row_ - holeCross}, thinLine);
     }
   }
 
@@ -222,7 +222,7 @@ class TileDrawing {
   double zero_, top_, row_;
 };
 
-double tileHeight() { return lineOf(siteText) + leader + stripHeight + 2.5 + 2 * lineOf(siteText) + 1; }
+double tileHeight() { return lineOf(siteText) + holeLeader + stripHeight + 2.5 + 2 * lineOf(siteText) + 1; }
 
 // Ticks from y up (-1) or down (+1), every so many a longer one, and what it measures beside its end.
 void ruler(Sketch& sketch, double left, double y, double side, double step, int count, int longEvery,

@@ -7,7 +7,7 @@ namespace ribwright {
 namespace {
 
 constexpr double shaft = 26, head = 4;
-constexpr double gap = 2.5;         // between a sign and its words
+constexpr double signGap = 2.5;     // between a sign and its words
 constexpr double betweenSigns = 9;  // from the words of the arrow to the section
 constexpr double sheetShown = 10;   // of each sheet in the section
 constexpr double lapShown = 4;
@@ -18,7 +18,7 @@ struct HangWords {
 };
 
 double widthOf(const HangWords& words) {
-  return shaft + gap + words.hang.width() + betweenSigns + 2 * sheetShown - lapShown + gap + words.lap.width();
+  return shaft + signGap + words.hang.width() + betweenSigns + 2 * sheetShown - lapShown + signGap + words.lap.width();
 }
 
 // Seen from above with the outside below, as one stands before the wall: the later sheet is the lower line.
@@ -53,11 +53,11 @@ void drawHangSign(Sketch& sketch, const WallView& view, double y) {
   const double tip = toRight ? x + shaft : x, tail = toRight ? x : x + shaft;
   sketch.line({tail, middle}, {tip - (toRight ? head : -head), middle}, outlineLine);
   sketch.arrowHead({tip, middle}, toRight ? 1 : -1, 0, head);
-  x += shaft + gap;
+  x += shaft + signGap;
   drawLabel(sketch, words.hang, {x + words.hang.width() / 2, middle}, -1);
   x += words.hang.width() + betweenSigns;
   drawLap(sketch, x, middle, toRight);
-  x += 2 * sheetShown - lapShown + gap;
+  x += 2 * sheetShown - lapShown + signGap;
   drawLabel(sketch, words.lap, {x + words.lap.width() / 2, middle}, -1);
 }
 

@@ -15,11 +15,11 @@ constexpr double roundText = 0.75;
 constexpr double shortest = 0.8;  // what is left of a stroke between two texts is drawn from this length on
 
 // A line rises to the right at 45 degrees: all its points have the same x + y.
-double lineOf(const PaperPoint& point) { return point.x + point.y; }
+double diagonalOf(const PaperPoint& point) { return point.x + point.y; }
 
 // Where the line of this x + y crosses a side; its x.
 std::optional<double> crossing(const PaperPoint& a, const PaperPoint& b, double line) {
-  const double from = lineOf(a), to = lineOf(b);
+  const double from = diagonalOf(a), to = diagonalOf(b);
   if ((from <= line) == (to <= line)) return std::nullopt;  // an end on the line counts once
   return a.x + (b.x - a.x) * (line - from) / (to - from);
 }
@@ -32,8 +32,8 @@ std::vector<std::pair<PaperPoint, PaperPoint>> hatchLines(const std::vector<std:
   double low = 1e300, high = -1e300;
   for (const auto& ring : rings) {
     for (const PaperPoint& point : ring) {
-      low = std::min(low, lineOf(point));
-      high = std::max(high, lineOf(point));
+      low = std::min(low, diagonalOf(point));
+      high = std::max(high, diagonalOf(point));
     }
   }
   const double step = apart * std::sqrt(2.0);

@@ -27,17 +27,17 @@ struct Span {
   double low, high;
 };
 
-double between(double left, double right, double atLeft, double atRight, double x) {
+double slantAt(double left, double right, double atLeft, double atRight, double x) {
   return right == left ? atLeft : atLeft + (atRight - atLeft) * (x - left) / (right - left);
 }
 
-// Heights that a column offers between two places across it; nothing when it does not reach from one to the other.
+// Heights that a column offers slantAt two places across it; nothing when it does not reach from one to the other.
 std::optional<Span> heightsOf(const Column& column, double from, double to) {
   if (column.left > from || column.right < to) return std::nullopt;
   const auto bottom = [&](double x) {
-    return between(column.left, column.right, column.bottomLeft, column.bottomRight, x);
+    return slantAt(column.left, column.right, column.bottomLeft, column.bottomRight, x);
   };
-  const auto top = [&](double x) { return between(column.left, column.right, column.topLeft, column.topRight, x); };
+  const auto top = [&](double x) { return slantAt(column.left, column.right, column.topLeft, column.topRight, x); };
   return Span{std::max(bottom(from), bottom(to)), std::min(top(from), top(to))};
 }
 
@@ -96,7 +96,7 @@ std::vector<Span> freeHeights(const std::vector<Column>& columns, const std::vec
   return free;
 }
 
-// Middles across to try: of every stretch between two breaks that is wide enough.
+// Middles across to try: of every stretch slantAt two breaks that is wide enough.
 std::vector<double> middlesAcross(const std::vector<double>& breaks, double width) {
   std::vector<double> middles;
   for (std::size_t i = 0; i < breaks.size(); ++i) {

@@ -70,8 +70,8 @@ std::vector<double> gathered(const std::vector<RowLabel>& labels, double left, d
   return places;
 }
 
-bool overLine(const std::vector<RowLabel>& labels, const std::vector<double>& places, double gap,
-              const std::vector<double>& barred) {
+bool isOverLine(const std::vector<RowLabel>& labels, const std::vector<double>& places, double gap,
+                const std::vector<double>& barred) {
   for (std::size_t i = 0; i < labels.size(); ++i) {
     for (const double line : barred) {
       if (std::abs(places[i] - line) < (labels[i].width + gap) / 2) return true;
@@ -93,7 +93,7 @@ std::optional<std::vector<double>> rowOf(const std::vector<RowLabel>& labels, do
   if (labels.empty()) return std::vector<double>{};
   const std::vector<double> centred = gathered(labels, left, right, gap);
   if (reachesOut(labels, centred, left, right)) return std::nullopt;
-  if (!overLine(labels, centred, gap, barred)) return centred;
+  if (!isOverLine(labels, centred, gap, barred)) return centred;
   const auto toRight = pushedRight(labels, left, right, gap, barred);
   const auto toLeft = pushedLeft(labels, left, right, gap, barred);
   if (!toRight || !toLeft) return toRight ? toRight : toLeft;

@@ -16,7 +16,7 @@ namespace {
 constexpr double least = 230;    // the legend may be this wide under a narrower wall: less than any paper's room
 constexpr double markGap = 1.2;  // from a sign to its words
 constexpr double entryGap = 5;
-constexpr double lineGap = 0.7;
+constexpr double legendGap = 0.7;
 
 struct Sign {
   double reach = 0;  // half its width; 0: none
@@ -51,12 +51,12 @@ struct Entry {
   double width() const { return signRoom() + widthOf(words, smallText, bold); }
 };
 
-constexpr const char* kindIds[kHoleKinds] = {"paper.screws.base", "paper.screws.eave",    "paper.screws.rake",
-                                             "paper.screws.girt", "paper.screws.end-lap", "paper.screws.head",
-                                             "paper.screws.sill", "paper.screws.jamb",    "paper.screws.stitch"};
+constexpr const char* screwWords[kHoleKinds] = {"paper.screws.base", "paper.screws.eave",    "paper.screws.rake",
+                                                "paper.screws.girt", "paper.screws.end-lap", "paper.screws.head",
+                                                "paper.screws.sill", "paper.screws.jamb",    "paper.screws.stitch"};
 
 std::string countWords(const WallView& view, std::size_t kind, int count) {
-  return view.say(kindIds[kind], {{"count", count}});
+  return view.say(screwWords[kind], {{"count", count}});
 }
 
 // "base 40, eave 40, girts 320" of those that are there.
@@ -145,7 +145,7 @@ void drawLegend(Sketch& sketch, const WallView& view, const Shown& shown, double
       sketch.text({{x + entry.signRoom(), baseline}, smallText, TextAnchor::Start, 0, entry.bold, entry.words, -1});
       x += entry.width() + entryGap;
     }
-    y += lineOf(smallText) + lineGap;
+    y += lineOf(smallText) + legendGap;
   }
 }
 

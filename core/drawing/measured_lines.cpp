@@ -8,8 +8,8 @@
 namespace ribwright {
 namespace {
 
-constexpr double roundLabels = 0.75;
-constexpr double shortest = 1;
+constexpr double roundOrdinates = 0.75;
+constexpr double shortestStroke = 1;
 
 // What this drawing shows of the line that deviations are drawn about.
 std::vector<LevelPart> shownParts(const WallView& view, const SurveyLine& line) {
@@ -40,7 +40,7 @@ double drawnHeight(const WallView& view, const SurveyLine& line, Length u) {
   return -view.y(plannedHeight(*view.wall, *view.layout, line, u));
 }
 
-PaperPoint between(const PaperPoint& a, const PaperPoint& b, double x) {
+PaperPoint pointBetween(const PaperPoint& a, const PaperPoint& b, double x) {
   return {x, a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x)};
 }
 
@@ -49,8 +49,8 @@ std::vector<PaperPoint> clipped(const std::vector<PaperPoint>& points, double le
   std::vector<PaperPoint> seen;
   for (std::size_t i = 0; i < points.size(); ++i) {
     const PaperPoint& point = points[i];
-    if (i > 0 && points[i - 1].x < left && point.x > left) seen.push_back(between(points[i - 1], point, left));
-    if (i > 0 && points[i - 1].x < right && point.x > right) seen.push_back(between(points[i - 1], point, right));
+    if (i > 0 && points[i - 1].x < left && point.x > left) seen.push_back(pointBetween(points[i - 1], point, left));
+    if (i > 0 && points[i - 1].x < right && point.x > right) seen.push_back(pointBetween(points[i - 1], point, right));
     if (point.x >= left && point.x <= right) seen.push_back(point);
   }
   return seen;
@@ -81,8 +81,8 @@ std::vector<std::vector<PaperPoint>> measuredLines(const WallView& view) {
 void drawMeasuredLines(Sketch& sketch, const WallView& view) {
   for (const std::vector<PaperPoint>& line : measuredLines(view)) {
     for (std::size_t i = 1; i < line.size(); ++i) {
-      for (const auto& [a, b] : sketch.clearParts(line[i - 1], line[i], roundLabels)) {
-        if (b.x - a.x >= shortest) sketch.line(a, b, openingLine);
+      for (const auto& [a, b] : sketch.clearParts(line[i - 1], line[i], roundOrdinates)) {
+        if (b.x - a.x >= shortestStroke) sketch.line(a, b, openingLine);
       }
     }
   }

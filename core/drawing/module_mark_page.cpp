@@ -10,8 +10,8 @@
 namespace ribwright {
 namespace {
 
-constexpr double columnGap = 6;
-constexpr double blockGap = 12;
+constexpr double markColumnGap = 6;
+constexpr double markBlockGap = 12;
 constexpr double tickBox = 3.6;
 
 using Cells = std::vector<std::string>;
@@ -26,24 +26,24 @@ std::vector<Cells> cellsOf(const DrillWall& wall) {
   return rows;
 }
 
-struct Columns {
+struct MarkColumns {
   std::vector<double> widths;
   double block = 0;
 };
 
-Columns columnsOf(const Cells& headings, const std::vector<Cells>& rows) {
-  Columns columns;
+MarkColumns columnsOf(const Cells& headings, const std::vector<Cells>& rows) {
+  MarkColumns columns;
   for (std::size_t i = 0; i < headings.size(); ++i) {
     double width = widthOf(headings[i], siteText, true);
     for (const Cells& row : rows)
       width = std::max(width, widthOf(row[i], siteText, false) + (i == 1 || i == 2 ? tickBox + 2 : 0));
     columns.widths.push_back(width);
-    columns.block += width + (i > 0 ? columnGap : 0);
+    columns.block += width + (i > 0 ? markColumnGap : 0);
   }
   return columns;
 }
 
-void drawRow(Sketch& sketch, const Columns& columns, const Cells& cells, bool heading, double left, double top) {
+void drawRow(Sketch& sketch, const MarkColumns& columns, const Cells& cells, bool heading, double left, double top) {
   double x = left;
   const double y = top + ascentOf(siteText);
   for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -58,7 +58,7 @@ void drawRow(Sketch& sketch, const Columns& columns, const Cells& cells, bool he
                    heading,
                    cells[i],
                    -1});
-    x += columns.widths[i] + columnGap;
+    x += columns.widths[i] + markColumnGap;
   }
 }
 
@@ -69,15 +69,15 @@ std::vector<BarePage> moduleMarkPages(const DrillWall& wall) {
   if (rows.empty()) return {};
   const Cells headings = {wall.say("marks.sheet"), wall.say("marks.base"), wall.say("marks.top"),
                           wall.say("marks.check")};
-  const Columns columns = columnsOf(headings, rows);
+  const MarkColumns columns = columnsOf(headings, rows);
   const bool toRight = wall.layout().direction.hand == Hand::LeftToRight;
   const std::vector<PageBlock> words =
       paragraph(wall.say(toRight ? "marks.words.left" : "marks.words.right"), wall.work);
   const PageBlock top = together(words);
   const double room = wall.work.height() - top.height - 2;
   const auto down = static_cast<std::size_t>((room - siteLine - 2) / siteLine);
-  const auto across =
-      std::max<std::size_t>(1, static_cast<std::size_t>((wall.work.width() + blockGap) / (columns.block + blockGap)));
+  const auto across = std::max<std::size_t>(
+      1, static_cast<std::size_t>((wall.work.width() + markBlockGap) / (columns.block + markBlockGap)));
   std::vector<BarePage> pages;
   for (std::size_t first = 0; first < rows.size(); first += down * across) {
     pages.emplace_back();
@@ -87,7 +87,7 @@ std::vector<BarePage> moduleMarkPages(const DrillWall& wall) {
     top.draw(page.sketch, {wall.work.left, wall.work.top, wall.work.right, wall.work.top + top.height});
     for (std::size_t i = first; i < std::min(rows.size(), first + down * across); ++i) {
       const std::size_t block = (i - first) / down, line = (i - first) % down;
-      const double left = wall.work.left + static_cast<double>(block) * (columns.block + blockGap);
+      const double left = wall.work.left + static_cast<double>(block) * (columns.block + markBlockGap);
       const double head = wall.work.top + top.height + 2;
       if (line == 0) {
         drawRow(page.sketch, columns, headings, true, left, head);

@@ -9,11 +9,11 @@
 namespace ribwright {
 namespace {
 
-constexpr double sideRoom = 12;  // for labels beyond the outermost holes
+constexpr double besideHoles = 12;  // for labels beyond the outermost holes
 constexpr double ribHeight = 3;
 constexpr double leaders = 5;  // from the holes to their labels
 constexpr double edgeHeight = 7;
-constexpr double gap = 1.6;
+constexpr double offsetGap = 1.6;
 
 struct Offsets {
   std::vector<double> places;  // x of the holes from the room's left
@@ -26,19 +26,19 @@ struct Offsets {
 // In the order from left to right on the page.
 Offsets placed(const DrillWall& wall, const OffsetSet& set, Length width, bool startsAtLeft) {
   Offsets offsets;
-  const double room = wall.work.width(), line = room - 2 * sideRoom;
+  const double room = wall.work.width(), line = room - 2 * besideHoles;
   std::vector<Length> inOrder = set.offsets;
   if (!startsAtLeft) std::reverse(inOrder.begin(), inOrder.end());
   std::vector<RowLabel> lying, upright;
   for (const Length offset : inOrder) {
     const double part = offset.inMillimetres() / width.inMillimetres() * line;
-    offsets.places.push_back(startsAtLeft ? sideRoom + part : room - sideRoom - part);
+    offsets.places.push_back(startsAtLeft ? besideHoles + part : room - besideHoles - part);
     offsets.words.push_back(cutText(offset, wall.style));
     lying.push_back({offsets.places.back(), widthOf(offsets.words.back(), siteText, true)});
     upright.push_back({offsets.places.back(), lineOf(siteText)});
     offsets.height = std::max(offsets.height, lying.back().width);
   }
-  auto labels = rowOf(lying, 0, room, gap, {});
+  auto labels = rowOf(lying, 0, room, offsetGap, {});
   offsets.level = labels.has_value();
   if (offsets.level) offsets.height = lineOf(siteText);
   if (!labels) labels = rowOf(upright, 0, room, 0.4, {});
@@ -61,13 +61,13 @@ std::string listed(const Offsets& offsets, bool startsAtLeft) {
 PageBlock offsetLine(const DrillWall& wall, const StackedSheet& sheet, const OffsetSet& set, const std::string& heading,
                      bool startsAtLeft) {
   const Offsets offsets = placed(wall, set, sheet.width, startsAtLeft);
-  const double line = wall.work.width() - 2 * sideRoom;
+  const double line = wall.work.width() - 2 * besideHoles;
   std::vector<PageBlock> words = paragraph(heading, wall.work, 0, true);
   if (offsets.labels.empty()) addBlocks(words, paragraph(listed(offsets, startsAtLeft), wall.work));
   const PageBlock head = together(words);
   const auto draw = [offsets, sheet, line, startsAtLeft, head, start = wall.say("template.starting-edge")](
                         Sketch& sketch, const Box& room) {
-    const double left = room.left + sideRoom, right = left + line;
+    const double left = room.left + besideHoles, right = left + line;
     head.draw(sketch, {room.left, room.top, room.right, room.top + head.height});
     const double labels = room.top + head.height, y = labels + offsets.height + 0.8;
     const double sheetY = y + leaders;

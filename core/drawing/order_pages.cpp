@@ -8,7 +8,7 @@
 namespace ribwright {
 namespace {
 
-constexpr const char* figures = "paper.order-figures";
+constexpr const char* orderFigures = "paper.order-figures";
 
 // One decimal, as scales and tapes are read; '.' or ',' as the job writes it.
 std::string rounded(double value, const Job& job) {
@@ -109,7 +109,7 @@ class OrderPaper {
 
 std::vector<BarePage> orderPages(const Job& job, const Plan& plan, const PageFrame& frame) {
   return tablePages(OrderPaper(job, plan, frame).tables(), frame.words->say("order-page.subject", {}, {}), frame,
-                    figures);
+                    orderFigures);
 }
 
 }  // namespace ribwright

@@ -28,7 +28,7 @@ bool inOpening(const WallLayout& layout, Length u) {
                      [&](const CutRegion& cut) { return cut.left < u && u < cut.right; });
 }
 
-Length apart(Length a, Length b) { return a < b ? b - a : a - b; }
+Length distanceOf(Length a, Length b) { return a < b ? b - a : a - b; }
 
 // The line nearest to `wanted` after `from` and no farther than `most` from it; one beside openings when there is one
 // within a quarter of a page.
@@ -36,12 +36,12 @@ std::optional<Length> breakNear(const WallLayout& layout, const std::vector<Leng
                                 Length most) {
   std::optional<Length> nearest, beside;
   const auto better = [&](const std::optional<Length>& known, Length u) {
-    return !known || apart(u, wanted) < apart(*known, wanted);
+    return !known || distanceOf(u, wanted) < distanceOf(*known, wanted);
   };
   for (const Length u : lines) {
     if (u <= from || u > from + most) continue;
     if (better(nearest, u)) nearest = u;
-    if (!inOpening(layout, u) && apart(u, wanted) <= half(half(most)) && better(beside, u)) beside = u;
+    if (!inOpening(layout, u) && distanceOf(u, wanted) <= half(half(most)) && better(beside, u)) beside = u;
   }
   return beside ? beside : nearest;
 }

@@ -7,7 +7,7 @@
 namespace ribwright {
 
 namespace {
-constexpr double columnGap = 6;
+constexpr double flowGap = 6;
 constexpr double overFields = 2;  // clear paper over lines to be filled in
 }  // namespace
 
@@ -67,7 +67,7 @@ PageBlock together(const std::vector<PageBlock>& blocks) {
 
 PageBlock inColumns(const std::vector<std::string>& lines, const Box& work, double indent) {
   double width = 0;
-  for (const std::string& line : lines) width = std::max(width, widthOf(line, siteText, false) + columnGap);
+  for (const std::string& line : lines) width = std::max(width, widthOf(line, siteText, false) + flowGap);
   const auto across = std::max<std::size_t>(1, static_cast<std::size_t>((work.width() - indent) / width));
   const std::size_t down = (lines.size() + across - 1) / across;
   const auto draw = [lines, indent, width, down](Sketch& sketch, const Box& room) {

@@ -5,6 +5,7 @@
 
 #include "core/drawing/scale_bar.h"
 #include "core/drawing/text_extent.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 
@@ -18,8 +19,6 @@ constexpr double pageText = 3;
 constexpr std::array<const char*, 6> cautions = {"paper.caution.govern",  "paper.caution.cover",
                                                  "paper.caution.wind",    "paper.caution.anchor",
                                                  "paper.caution.cutting", "paper.caution.drilling"};
-
-LengthStyle styleOf(const Job& job) { return {job.units, job.decimalSign}; }
 
 double lineStep() { return lineOf(smallText) + textRoom; }
 

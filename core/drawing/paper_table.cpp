@@ -14,8 +14,8 @@ constexpr double blockGap = 7;
 constexpr double titleText = 3;
 
 double rowHeight() { return lineOf(smallText) + 0.7; }
-double titleHeight() { return lineOf(titleText) + 1; }
-double headHeight() { return titleHeight() + rowHeight() + 0.8; }
+double tableTitleHeight() { return lineOf(titleText) + 1; }
+double headHeight() { return tableTitleHeight() + rowHeight() + 0.8; }
 
 struct Columns {
   std::vector<double> widths;
@@ -102,8 +102,8 @@ int drawTable(Sketch& sketch, const PaperTable& table, const Box& room, int firs
   int row = first;
   for (int block = 0; block < across && row < first + rows; ++block) {
     const int count = std::min(down, first + rows - row);
-    drawBlock(sketch, table, columns, room.left + block * (columns.block() + blockGap), room.top + titleHeight(), row,
-              count);
+    drawBlock(sketch, table, columns, room.left + block * (columns.block() + blockGap), room.top + tableTitleHeight(),
+              row, count);
     row += count;
   }
   return row;

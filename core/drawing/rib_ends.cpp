@@ -9,9 +9,9 @@ namespace ribwright {
 
 namespace {
 
-constexpr double offSheet = 0.75;                // from the sheet's end, clear of the face's outline
-constexpr Length hair = Length::millimetres(1);  // an end nearer to the face's than this is at it
-constexpr double nearestOnPaper = 1.5;           // ribs nearer to one another than this are not drawn
+constexpr double offSheet = 0.75;                      // from the sheet's end, clear of the face's outline
+constexpr Length hairLength = Length::millimetres(1);  // an end nearer to the face's than this is at it
+constexpr double nearestOnPaper = 1.5;                 // ribs nearer to one another than this are not drawn
 
 // Middles of its crowns from the module line, 0 <= x < cover, rising.
 std::vector<Length> ribsOf(const Profile& profile) {
@@ -70,7 +70,7 @@ bool drawRibEnds(Sketch& sketch, const WallView& view) {
   for (const Piece& piece : view.layout->pieces) {
     for (const Length u : ribsSeen(view, piece)) {
       const auto low = lowEnd(piece, u);
-      if (!low || *low > view.layout->face.bottom.heightAt(u, Beside::Right) + hair) continue;
+      if (!low || *low > view.layout->face.bottom.heightAt(u, Beside::Right) + hairLength) continue;
       const double x = view.x(u), y = view.y(*low) + offSheet;
       if (sketch.isFreeOfText({x - thinLine, y, x + thinLine, y + ribTick})) ticks.push_back(ribRing({x, y}));
     }

@@ -2,12 +2,13 @@
 
 #include "core/drawing/blank_picture.h"
 #include "core/drawing/text_extent.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 namespace {
 
-constexpr const char* figures = "paper.sharing-figures";
-constexpr double between = 3;
+constexpr const char* sharingFigures = "paper.sharing-figures";
+constexpr double betweenPictures = 3;
 
 // What holds for all blanks of the page.
 PageBlock topOf(const BlankWords& words, const Box& work) {
@@ -32,23 +33,23 @@ PageBlock blankBlock(const NumberedBlank& blank, const BlankWords& words, const 
   blocks.push_back(blankPicture(blank, words));
   blocks.push_back(clearPaper(1));
   blocks.push_back(inColumns(cutLines(blank, words), work));
-  blocks.push_back(clearPaper(between));
+  blocks.push_back(clearPaper(betweenPictures));
   return together(blocks);
 }
 
 }  // namespace
 
 std::vector<BarePage> sharingPages(const Job& job, const Plan& plan, const PageFrame& frame) {
-  const BlankWords words{frame.words, {job.units, job.decimalSign}, job.settings.kerf};
+  const BlankWords words{frame.words, styleOf(job), job.settings.kerf};
   PageFrame own = frame;
-  own.figures = figures;
+  own.figures = sharingFigures;
   const Box work = workArea(own);
   std::vector<PageBlock> blocks;
   for (const NumberedBlank& blank : sharedBlanks(job, plan.layouts(), plan.order))
     blocks.push_back(blankBlock(blank, words, work));
   if (blocks.empty()) return {};
   std::vector<BarePage> pages = barePages(flowed(blocks, topOf(words, work), work),
-                                          words.words->say("sharing.subject", {}, words.style), figures);
+                                          words.words->say("sharing.subject", {}, words.style), sharingFigures);
   for (BarePage& page : pages) page.wall = BarePage::wholeJob;
   return pages;
 }

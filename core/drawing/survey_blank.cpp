@@ -14,7 +14,7 @@ namespace {
 
 constexpr double nameWidth = 30;
 constexpr double boxWidth = 27;
-constexpr double boxHeight = 12;
+constexpr double cellHeight = 12;
 
 std::string nameOf(const DrillWall& wall, const SurveyLine& line) {
   if (line.of == SurveyLine::Of::Eave) return wall.say("template.row.eave");
@@ -54,7 +54,7 @@ PageBlock boxes(const DrillWall& wall, const SurveyLine* line, const std::vector
       x += boxWidth;
     }
   };
-  return {line ? boxHeight : 2 * siteLine + 1, draw};
+  return {line ? cellHeight : 2 * siteLine + 1, draw};
 }
 
 }  // namespace

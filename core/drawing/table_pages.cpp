@@ -6,7 +6,7 @@
 namespace ribwright {
 namespace {
 
-constexpr double between = 5;  // mm from one table to the next
+constexpr double betweenTables = 5;  // mm from one table to the next
 
 // Sheets are known by decimals of an inch, or of a millimetre: four, or three.
 std::string thicknessText(Length thickness, UnitSystem units) {
@@ -52,7 +52,7 @@ std::vector<BarePage> tablePages(const std::vector<PaperTable>& tables, const st
         top = work.top;
         continue;
       }
-      top = next == rows ? top + height + between : work.bottom;
+      top = next == rows ? top + height + betweenTables : work.bottom;
       row = next;
     }
   }

@@ -40,11 +40,11 @@ void forParts(const PaperPoint& a, const PaperPoint& b, const Visit& visit) {
 }
 
 // How far along a line it enters a box and leaves it: 0 at a, 1 at b; `enter` >= `leave` when it stays outside.
-struct Along {
+struct CoveredPart {
   double enter = 0, leave = 1;
 };
-Along inBox(const Box& box, const PaperPoint& a, const PaperPoint& b) {
-  Along inside;
+CoveredPart inBox(const Box& box, const PaperPoint& a, const PaperPoint& b) {
+  CoveredPart inside;
   const auto clip = [&](double from, double to, double low, double high) {
     if (from == to) {
       if (from <= low || from >= high) inside.leave = -1;
@@ -127,17 +127,18 @@ std::vector<std::pair<PaperPoint, PaperPoint>> TakenRoom::clearParts(const Paper
     visitSquares(part.grown(room),
                  [&](const Square& square) { near.insert(near.end(), square.texts.begin(), square.texts.end()); });
   });
-  std::vector<Along> covered;
+  std::vector<CoveredPart> covered;
   for (const std::size_t text : near) {
-    const Along inside = inBox(texts_[text].grown(room), a, b);
+    const CoveredPart inside = inBox(texts_[text].grown(room), a, b);
     if (inside.enter < inside.leave) covered.push_back(inside);
   }
-  std::sort(covered.begin(), covered.end(), [](const Along& x, const Along& y) { return x.enter < y.enter; });
+  std::sort(covered.begin(), covered.end(),
+            [](const CoveredPart& x, const CoveredPart& y) { return x.enter < y.enter; });
   covered.push_back({1, 1});
   const auto point = [&](double along) { return PaperPoint{a.x + (b.x - a.x) * along, a.y + (b.y - a.y) * along}; };
   std::vector<std::pair<PaperPoint, PaperPoint>> parts;
   double from = 0;
-  for (const Along& next : covered) {
+  for (const CoveredPart& next : covered) {
     if (from < next.enter) parts.emplace_back(point(from), point(next.enter));
     from = std::max(from, next.leave);
   }

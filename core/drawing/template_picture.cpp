@@ -11,12 +11,12 @@
 namespace ribwright {
 namespace {
 
-constexpr double sheetHeight = 30;  // across the sheet
-constexpr double leftRoom = 25;     // for what stands before the bottom end
+constexpr double sheetAcross = 30;  // across the sheet
+constexpr double bottomRoom = 25;   // for what stands before the bottom end
 constexpr double rightRoom = 8;     // for "top end"
-constexpr double tick = 2;          // beyond the sheet's edges
-constexpr double beside = 2;        // between labels of neighbouring rows
-constexpr double thickEdge = 1.4;   // the starting edge
+constexpr double rowTick = 2;       // beyond the sheet's edges
+constexpr double besideRows = 2;    // between labels of neighbouring rows
+constexpr double startEdge = 1.4;   // the starting edge
 constexpr double jag = 2;           // of the line where the sheet is broken off
 
 double labelLine() { return lineOf(siteText) + 0.8; }
@@ -89,7 +89,7 @@ RowPlaces placesOf(const DrillBatch& batch, const std::vector<RowLabel>& labels,
     label = std::max(label, widest(labels, [member](const RowLabel& of) -> const std::string& { return of.*member; }));
   RowPlaces places;
   // The first space has its own label before the first row's, and half of that one's.
-  places.spots = spotsFor(spaces, label + beside, label + beside, width);
+  places.spots = spotsFor(spaces, label + besideRows, label + besideRows, width);
   places.level = !places.spots.empty();
   places.ordinates = places.spaces = labelLine();
   places.names = 2 * labelLine();
@@ -104,15 +104,15 @@ RowPlaces placesOf(const DrillBatch& batch, const std::vector<RowLabel>& labels,
   return places;
 }
 
-class Picture {
+class StackPicture {
  public:
-  Picture(const DrillWall& wall, const DrillBatch& batch, const StackedSheet& sheet, bool startsOnTop)
+  StackPicture(const DrillWall& wall, const DrillBatch& batch, const StackedSheet& sheet, bool startsOnTop)
       : wall_(wall), batch_(batch), sheet_(sheet), startsOnTop_(startsOnTop) {}
 
   void draw(Sketch& sketch, const Box& room, const RowPlaces& places, const std::vector<RowLabel>& labels,
             std::size_t from, bool goesOn) const {
-    Box box{room.left + leftRoom, room.top + places.ordinates + tick, room.right - rightRoom, 0};
-    box.bottom = box.top + sheetHeight;
+    Box box{room.left + bottomRoom, room.top + places.ordinates + rowTick, room.right - rightRoom, 0};
+    box.bottom = box.top + sheetAcross;
     drawSheet(sketch, box, from, goesOn);
     drawEnds(sketch, box, from, goesOn);
     drawHeadings(sketch, room, box, places);
@@ -138,7 +138,7 @@ class Picture {
       sketch.line({box.left, y}, {box.right, y}, thinLine, Dash::Dashed);
     }
     const double start = across(box, Length()), lead = across(box, sheet_.width);
-    sketch.line({box.left, start}, {box.right, start}, thickEdge);
+    sketch.line({box.left, start}, {box.right, start}, startEdge);
     sketch.line({box.left, lead}, {box.right, lead}, outlineLine);
     const auto end = [&](double x, bool broken) {
       if (!broken) return sketch.line({x, box.top}, {x, box.bottom}, outlineLine);
@@ -157,12 +157,12 @@ class Picture {
     if (from == 0) upright(box.left - 1 - lineOf(siteText) / 2, "template.bottom-end");
     if (!goesOn) upright(box.right + 1.5 + lineOf(siteText) / 2, "template.top-end");
     const auto edge = [&](const char* id, bool upper) {
-      const auto lines = wrapped(wall_.say(id), siteText, true, leftRoom - 9);
+      const auto lines = wrapped(wall_.say(id), siteText, true, bottomRoom - 9);
       const double first =
           upper ? box.top : box.bottom - siteLine * static_cast<double>(lines.size() - 1) - ascentOf(siteText);
       for (std::size_t i = 0; i < lines.size(); ++i) {
         const double y = first + ascentOf(siteText) + siteLine * static_cast<double>(i);
-        sketch.text({{box.left - leftRoom, y}, siteText, TextAnchor::Start, 0, true, lines[i], -1});
+        sketch.text({{box.left - bottomRoom, y}, siteText, TextAnchor::Start, 0, true, lines[i], -1});
       }
     };
     edge("template.starting-edge", startsOnTop_);
@@ -177,17 +177,17 @@ class Picture {
                    TextAnchor::Start,
                    0,
                    false,
-                   shortened(wall_.say(id), siteText, false, leftRoom - 2),
+                   shortened(wall_.say(id), siteText, false, bottomRoom - 2),
                    -1});
     };
-    const double under = box.bottom + tick;
+    const double under = box.bottom + rowTick;
     heading(room.top + ascentOf(siteText), "template.ordinates");
     heading(under + ascentOf(siteText), "template.spaces");
     heading(under + places.spaces + ascentOf(siteText), "template.rows");
   }
 
   void drawRow(Sketch& sketch, const Box& box, double x, const BatchRow& row) const {
-    sketch.line({x, box.top - tick}, {x, box.bottom + tick}, thinLine);
+    sketch.line({x, box.top - rowTick}, {x, box.bottom + rowTick}, thinLine);
     std::vector<std::vector<PaperPoint>> holes;
     for (const Length offset : row.offsets) holes.push_back(markRing(ScrewMark::Structural, {x, across(box, offset)}));
     sketch.marks(std::move(holes));
@@ -195,12 +195,12 @@ class Picture {
 
   void drawLabels(Sketch& sketch, const Box& box, double before, double x, const RowPlaces& places,
                   const RowLabel& label) const {
-    const double under = box.bottom + tick;
+    const double under = box.bottom + rowTick;
     if (places.level) {
       const auto level = [&](double at, double top, const std::string& words, bool bold) {
         sketch.text({{at, top + ascentOf(siteText)}, siteText, TextAnchor::Middle, 0, bold, words, -1});
       };
-      level(x, box.top - tick - places.ordinates, label.ordinate, true);
+      level(x, box.top - rowTick - places.ordinates, label.ordinate, true);
       level((before + x) / 2, under, label.space, false);
       level(x, under + places.spaces, label.name, false);
       level(x, under + places.spaces + labelLine(), label.holes, false);
@@ -210,7 +210,7 @@ class Picture {
     const auto upward = [&](double at, double middle, const std::string& words, bool bold) {
       sketch.text(textAround({at, middle}, siteText, bold, 90, words));
     };
-    upward(x, box.top - tick - 0.5 - widthOf(label.ordinate, siteText, true) / 2, label.ordinate, true);
+    upward(x, box.top - rowTick - 0.5 - widthOf(label.ordinate, siteText, true) / 2, label.ordinate, true);
     upward((before + x) / 2, under + 0.5 + widthOf(label.space, siteText, false) / 2, label.space, false);
     upward(x, under + places.spaces + 0.5 + widthOf(uprightName(label), siteText, false) / 2, uprightName(label),
            false);
@@ -229,7 +229,7 @@ std::vector<PageBlock> templatePictures(const DrillWall& wall, const DrillBatch&
   const StackedSheet sheet = stackedSheet(wall, batch);
   const bool onTop = startsUppermost(wall.layout().direction.hand, lying);
   const std::vector<RowLabel> all = labelsOf(wall, batch, sets);
-  const double width = wall.work.width() - leftRoom - rightRoom;
+  const double width = wall.work.width() - bottomRoom - rightRoom;
   const auto most = static_cast<std::size_t>(width / labelLine()) - 1;
   std::vector<PageBlock> pictures;
   for (std::size_t from = 0; from < all.size(); from += most) {
@@ -238,10 +238,10 @@ std::vector<PageBlock> templatePictures(const DrillWall& wall, const DrillBatch&
                                        all.begin() + static_cast<std::ptrdiff_t>(from + count));
     const bool goesOn = from + count < all.size();
     const RowPlaces places = placesOf(batch, labels, from, width, sheet.length);
-    const double height = places.ordinates + sheetHeight + 2 * tick + places.spaces + places.names;
+    const double height = places.ordinates + sheetAcross + 2 * rowTick + places.spaces + places.names;
     // The wall outlives its blocks; the rest goes with them.
     const auto draw = [&wall, &batch, sheet, onTop, places, labels, from, goesOn](Sketch& sketch, const Box& room) {
-      Picture(wall, batch, sheet, onTop).draw(sketch, room, places, labels, from, goesOn);
+      StackPicture(wall, batch, sheet, onTop).draw(sketch, room, places, labels, from, goesOn);
     };
     pictures.push_back({height, draw});
   }

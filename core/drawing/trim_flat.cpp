@@ -11,7 +11,7 @@ namespace {
 
 constexpr double tall = 26, sectionWide = 34, stripTall = 11, lipWide = 14;
 
-double between(const SectionPoint& a, const SectionPoint& b) {
+double lengthBetween(const SectionPoint& a, const SectionPoint& b) {
   return std::hypot((b.x - a.x).inMillimetres(), (b.y - a.y).inMillimetres());
 }
 
@@ -70,9 +70,10 @@ void drawStrip(Sketch& sketch, const Trim& trim, const TrimRule& rule, const Tri
 std::vector<double> bendsOf(const Trim& trim) {
   std::vector<double> bends;
   double along = 0, whole = 0;
-  for (std::size_t i = 0; i + 1 < trim.section.size(); ++i) whole += between(trim.section[i], trim.section[i + 1]);
+  for (std::size_t i = 0; i + 1 < trim.section.size(); ++i)
+    whole += lengthBetween(trim.section[i], trim.section[i + 1]);
   for (std::size_t i = 0; i + 2 < trim.section.size(); ++i) {
-    along += between(trim.section[i], trim.section[i + 1]);
+    along += lengthBetween(trim.section[i], trim.section[i + 1]);
     if (whole > 0) bends.push_back(along / whole);
   }
   return bends;

@@ -12,7 +12,7 @@ namespace ribwright {
 namespace {
 
 constexpr std::size_t linesABlock = 24;  // in columns; more go on in the next block
-constexpr double gap = 3;
+constexpr double listGap = 3;
 
 std::vector<PageBlock> heading(const std::string& words, const TrimLook& look) {
   std::vector<PageBlock> blocks = paragraph(words, look.work, 0, true);
@@ -24,9 +24,9 @@ void addColumns(std::vector<PageBlock>& blocks, const std::vector<std::string>& 
   for (std::size_t from = 0; from < lines.size(); from += linesABlock) {
     const auto begin = lines.begin() + static_cast<std::ptrdiff_t>(from);
     const std::vector<std::string> some(begin, std::min(begin + linesABlock, lines.end()));
-    blocks.push_back(inColumns(some, look.work, gap));
+    blocks.push_back(inColumns(some, look.work, listGap));
   }
-  blocks.push_back(clearPaper(gap));
+  blocks.push_back(clearPaper(listGap));
 }
 
 std::string pieceLine(const TrimPiece& piece, const TrimWords& words) {
@@ -87,14 +87,14 @@ std::string batchHeading(const TrimBatch& batch, const TrimLook& look) {
 void addProof(std::vector<PageBlock>& blocks, const TrimBatch& batch, const TrimLook& look) {
   if (batch.madeToLength || !batch.faults.empty()) {
     const char* id = batch.madeToLength ? "trim.to-length" : "trim.not-cut";
-    return addBlocks(blocks, paragraph(look.words.say(id), look.work, gap));
+    return addBlocks(blocks, paragraph(look.words.say(id), look.work, listGap));
   }
   const auto length = [&](std::int64_t n) { return cutText(Length::nanometres(n), look.words.style); };
   const auto cost = [&](std::int64_t n) { return batch.list.stocks.size() == 1 ? std::to_string(n) : length(n); };
   std::string all;
   for (const Phrase& phrase : proofWords(batch.list, batch.plan, length, cost))
     all += (all.empty() ? "" : " ") + look.words.words->say(phrase, look.words.style);
-  addBlocks(blocks, paragraph(all, look.work, gap));
+  addBlocks(blocks, paragraph(all, look.work, listGap));
 }
 
 }  // namespace
@@ -141,7 +141,7 @@ std::vector<PageBlock> trimCutPlan(const TrimLook& look) {
         blocks.push_back(stickPicture(look.takeoff, stick, batch.sticks.front().stock, look.words, look.work));
     }
     addProof(blocks, batch, look);
-    blocks.push_back(clearPaper(gap));
+    blocks.push_back(clearPaper(listGap));
   }
   return blocks;
 }

@@ -1,16 +1,17 @@
 #include "core/drawing/trim_pages.h"
 
 #include "core/drawing/trim_lists.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 namespace {
 
-constexpr const char* figures = "paper.trim-figures";
+constexpr const char* trimFigures = "paper.trim-figures";
 
 std::vector<BarePage> pagesOf(const std::vector<PageBlock>& blocks, const std::string& rule, const std::string& subject,
                               const TrimLook& look) {
   const PageBlock top = together(paragraph(rule, look.work));
-  std::vector<BarePage> pages = barePages(flowed(blocks, top, look.work), subject, figures);
+  std::vector<BarePage> pages = barePages(flowed(blocks, top, look.work), subject, trimFigures);
   for (BarePage& page : pages) page.wall = BarePage::wholeJob;
   return pages;
 }
@@ -22,8 +23,8 @@ std::vector<BarePage> trimPages(const Job& job, const Plan& plan, const PageFram
   if (takeoff.pieces.empty()) return {};
   const std::vector<TrimBatch> batches = trimBatches(job, takeoff);
   PageFrame own = frame;
-  own.figures = figures;
-  const TrimLook look{job, takeoff, batches, {frame.words, {job.units, job.decimalSign}}, workArea(own)};
+  own.figures = trimFigures;
+  const TrimLook look{job, takeoff, batches, {frame.words, styleOf(job)}, workArea(own)};
   std::vector<PageBlock> pieces = trimKinds(look);
   addBlocks(pieces, trimSettingOrder(look));
   std::vector<BarePage> pages =

@@ -29,10 +29,6 @@ constexpr double offRows = 2.5;   // from the column of girts' heights to it
 constexpr double overLegend = 1.5;
 constexpr double offMatchLine = 1.5;
 
-std::string heightWords(const WallView& view, const char* id, Length height) {
-  return view.say(id, {{"height", dimensionText(height, view.style)}});
-}
-
 void drawCornerHeights(Sketch& sketch, const WallView& view) {
   const HeightLine& steel = view.layout->face.steel;
   const char* id = view.topIsEave ? "paper.eave" : "paper.top";

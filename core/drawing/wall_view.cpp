@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "core/drawing/shown_length.h"
 #include "core/job/by_id.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 
@@ -34,7 +36,7 @@ WallView wholeWall(const Job& job, const Plan& plan, std::size_t wall, const Wor
   view.holes = &plan.walls.at(wall)->holes;
   view.profiles = &job.profiles;
   view.words = &words;
-  view.style = {job.units, job.decimalSign};
+  view.style = styleOf(job);
   view.topIsEave = view.wall->top.empty() && job.building.roof.kind != Roof::Kind::None;
   view.to = view.layout->face.width;
   return view;
@@ -43,6 +45,15 @@ WallView wholeWall(const Job& job, const Plan& plan, std::size_t wall, const Wor
 std::string wallTitle(const Wall& wall, const Words& words) {
   const char* id = wall.name.empty() ? "paper.wall" : "paper.wall.named";
   return words.say(id, {{"letter", wall.letter}, {"name", wall.name}}, {});
+}
+
+std::string heightWords(const WallView& view, const char* id, Length height) {
+  return view.say(id, {{"height", dimensionText(height, view.style)}});
+}
+
+bool isTranslucent(const WallView& view, const Piece& piece) {
+  const SheetRun& run = view.layout->runs.at(static_cast<std::size_t>(piece.run));
+  return run.modules.at(static_cast<std::size_t>(piece.module)).translucent;
 }
 
 const Profile* profileOf(const WallView& view, const Piece& piece) {

@@ -45,6 +45,11 @@ WallView wholeWall(const Job& job, const Plan& plan, std::size_t wall, const Wor
 // "Wall A, front".
 std::string wallTitle(const Wall& wall, const Words& words);
 
+// A height in words: "eave 14' 0"".
+std::string heightWords(const WallView& view, const char* id, Length height);
+
+bool isTranslucent(const WallView& view, const Piece& piece);
+
 // The profile of a piece's band; null where the view has none.
 const Profile* profileOf(const WallView& view, const Piece& piece);
 

@@ -3,12 +3,11 @@
 #include "core/editing/building_edits.h"
 #include "core/editing/roof_text.h"
 #include "core/job/job_file_text.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 
 namespace {
-
-LengthStyle styleOf(const Job& job) { return {job.units, job.decimalSign}; }
 
 std::string riseText(const Job& job) {
   const Roof& roof = job.building.roof;

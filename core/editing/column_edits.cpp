@@ -6,6 +6,7 @@
 #include "core/editing/column_anchors.h"
 #include "core/editing/held_edit.h"
 #include "core/editing/wall_items.h"
+#include "core/job/length_style.h"
 #include "core/layout/wall_face.h"
 
 namespace ribwright {
@@ -16,7 +17,7 @@ Fault noSuchColumn(const Wall& wall, int column) {
           joined("there is no column ", column, "; the wall has ", columnsOf(wall.columns).size())};
 }
 
-bool isThere(const Wall& wall, int column) {
+bool hasColumn(const Wall& wall, int column) {
   return column >= 1 && static_cast<std::size_t>(column) <= columnsOf(wall.columns).size();
 }
 
@@ -48,7 +49,7 @@ std::vector<Length> places(const ColumnGrid& grid) {
 
 Outcome<Job> columnMovedTo(const Job& job, std::size_t wall, int column, Length u, Anchored anchored) {
   const Wall& on = job.walls.at(wall);
-  if (!isThere(on, column)) return noSuchColumn(on, column);
+  if (!hasColumn(on, column)) return noSuchColumn(on, column);
   std::vector<Length> moved = columnsOf(on.columns);
   moved[static_cast<std::size_t>(column) - 1] = u;
   return columnsMovedTo(job, wall, moved, anchored);
@@ -88,7 +89,7 @@ Outcome<Job> columnAdded(const Job& job, std::size_t wall, Length u) {
 
 Outcome<Job> columnRemoved(const Job& job, std::size_t wall, int column, Anchored anchored) {
   const Wall& on = job.walls.at(wall);
-  if (!isThere(on, column)) return noSuchColumn(on, column);
+  if (!hasColumn(on, column)) return noSuchColumn(on, column);
   std::vector<Length> left = columnsOf(on.columns);
   const Length gone = left[static_cast<std::size_t>(column) - 1];
   left.erase(left.begin() + column - 1);
@@ -107,7 +108,7 @@ Outcome<Job> columnRemoved(const Job& job, std::size_t wall, int column, Anchore
 }
 
 Outcome<Job> baysFromText(const Job& job, std::size_t wall, const std::string& text, Anchored anchored) {
-  const auto bays = parseLengthString(text, {job.units, job.decimalSign});
+  const auto bays = parseLengthString(text, styleOf(job));
   if (!bays) {
     std::vector<Fault> faults = bays.faults();
     for (Fault& fault : faults) fault.place = listPlace(job.walls.at(wall), "columns");

@@ -5,11 +5,10 @@
 #include "core/editing/part_names.h"
 #include "core/editing/penetration_edits.h"
 #include "core/job/by_id.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 namespace {
-
-using Kind = Grip::Kind;
 
 const char* edgeId(BoxEdge edge, bool ofOpening) {
   if (edge.across != 0 && edge.up == 0) {
@@ -36,13 +35,13 @@ Phrase numberedGrip(const Grip& grip, const char* phrase) {
 Outcome<FaceBox> boxWhenDragged(const Job& job, std::size_t wall, const Grip& grip, const FacePoint& to) {
   const Wall& on = job.walls.at(wall);
   const auto boxIn = [&](const Wall& of) -> Outcome<FaceBox> {
-    if (const Opening* opening = grip.kind == Kind::OpeningEdge ? byId(of.openings, grip.id) : nullptr)
+    if (const Opening* opening = grip.kind == Grip::Kind::OpeningEdge ? byId(of.openings, grip.id) : nullptr)
       return openingBox(job, of, *opening);
     if (const Penetration* penetration = byId(of.penetrations, grip.id)) return penetrationBox(job, of, *penetration);
     return Fault{"", "it is not there"};
   };
-  const auto edited = grip.kind == Kind::OpeningEdge ? openingEdgeMovedTo(job, wall, grip.id, grip.edge, to)
-                                                     : penetrationEdgeMovedTo(job, wall, grip.id, grip.edge, to);
+  const auto edited = grip.kind == Grip::Kind::OpeningEdge ? openingEdgeMovedTo(job, wall, grip.id, grip.edge, to)
+                                                           : penetrationEdgeMovedTo(job, wall, grip.id, grip.edge, to);
   return edited ? boxIn(edited.value().walls.at(wall)) : boxIn(on);
 }
 
@@ -59,36 +58,36 @@ std::string nameOfEnd(const Job& job, std::size_t wall, const Grip& grip, Length
 
 Phrase nameOf(const Grip& grip) {
   switch (grip.kind) {
-    case Kind::Opening:
-    case Kind::Penetration:
+    case Grip::Kind::Opening:
+    case Grip::Kind::Penetration:
       return plainName(grip.id);
-    case Kind::OpeningEdge:
+    case Grip::Kind::OpeningEdge:
       return nameOfEdge(grip, true);
-    case Kind::PenetrationEdge:
+    case Grip::Kind::PenetrationEdge:
       return nameOfEdge(grip, false);
-    case Kind::Girt:
+    case Grip::Kind::Girt:
       return namedBy("name.girt", grip.id);
-    case Kind::GirtEnd:
+    case Grip::Kind::GirtEnd:
       return namedBy("name.girt-end", grip.id);
-    case Kind::Column:
+    case Grip::Kind::Column:
       return numberedBy("name.column", static_cast<std::int64_t>(grip.index));
-    case Kind::TopPoint:
+    case Grip::Kind::TopPoint:
       return numberedGrip(grip, "name.top-point");
-    case Kind::BaseStep:
+    case Grip::Kind::BaseStep:
       return numberedGrip(grip, "name.base-step");
-    case Kind::ModuleLine:
+    case Grip::Kind::ModuleLine:
       return {"name.module-lines"};
-    case Kind::Band:
+    case Grip::Kind::Band:
       return numberedGrip(grip, "name.band-limit");
-    case Kind::Joint:
+    case Grip::Kind::Joint:
       return numberedGrip(grip, "name.joint");
   }
   return {};
 }
 
 std::string nameOfDrag(const Job& job, std::size_t wall, const Grip& grip, FacePoint to, const Words& words) {
-  const LengthStyle style{job.units, job.decimalSign};
-  if (grip.kind == Kind::OpeningEdge || grip.kind == Kind::PenetrationEdge) {
+  const LengthStyle style = styleOf(job);
+  if (grip.kind == Grip::Kind::OpeningEdge || grip.kind == Grip::Kind::PenetrationEdge) {
     if (const auto box = boxWhenDragged(job, wall, grip, to)) {
       const FaceBox& is = box.value();
       return words.say("edit.resize",
@@ -96,7 +95,7 @@ std::string nameOfDrag(const Job& job, std::size_t wall, const Grip& grip, FaceP
                        style);
     }
   }
-  if (grip.kind == Kind::GirtEnd) return nameOfEnd(job, wall, grip, to.u, words, style);
+  if (grip.kind == Grip::Kind::GirtEnd) return nameOfEnd(job, wall, grip, to.u, words, style);
   const Length across = grip.alongU ? absolute(to.u - grip.at.u) : Length();
   const Length up = grip.alongZ ? absolute(to.z - grip.at.z) : Length();
   if (across != Length() && up != Length())

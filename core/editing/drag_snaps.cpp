@@ -9,8 +9,6 @@
 namespace ribwright {
 namespace {
 
-using Kind = Grip::Kind;
-
 void addAnchoredFrom(const Wall& wall, int column, std::vector<std::string>& ids) {
   const auto add = [&](const Anchor& anchor, const std::string& id) {
     if (anchor.from == Anchor::From::Column && anchor.column == column) ids.push_back(id);
@@ -32,31 +30,31 @@ bool isAt(const SnapCandidate& candidate, SnapCandidate::Kind kind, Axis axis, L
 
 bool goesAlong(const SnapCandidate& candidate, const Grip& grip) {
   switch (grip.kind) {
-    case Kind::Column:
+    case Grip::Kind::Column:
       return isBesideColumn(candidate, grip.index);
-    case Kind::TopPoint:
-    case Kind::BaseStep:
+    case Grip::Kind::TopPoint:
+    case Grip::Kind::BaseStep:
       return isAt(candidate, SnapCandidate::Kind::Corner, Axis::Z, grip.at.z);
-    case Kind::ModuleLine:
+    case Grip::Kind::ModuleLine:
       return candidate.kind == SnapCandidate::Kind::ModuleLine;
-    case Kind::Band:
+    case Grip::Kind::Band:
       return isAt(candidate, SnapCandidate::Kind::Joint, Axis::Z, grip.at.z);
-    case Kind::Joint:
+    case Grip::Kind::Joint:
       return isAt(candidate, SnapCandidate::Kind::Joint, Axis::U, grip.at.u);
-    case Kind::Opening:
-    case Kind::OpeningEdge:
-    case Kind::Penetration:
-    case Kind::PenetrationEdge:
-    case Kind::Girt:
-    case Kind::GirtEnd:
+    case Grip::Kind::Opening:
+    case Grip::Kind::OpeningEdge:
+    case Grip::Kind::Penetration:
+    case Grip::Kind::PenetrationEdge:
+    case Grip::Kind::Girt:
+    case Grip::Kind::GirtEnd:
       break;
   }
   return false;
 }
 
 std::optional<FaceBox> wholeBox(const Job& job, const Wall& wall, const Grip& grip) {
-  const Opening* opening = grip.kind == Kind::Opening ? byId(wall.openings, grip.id) : nullptr;
-  const Penetration* penetration = grip.kind == Kind::Penetration ? byId(wall.penetrations, grip.id) : nullptr;
+  const Opening* opening = grip.kind == Grip::Kind::Opening ? byId(wall.openings, grip.id) : nullptr;
+  const Penetration* penetration = grip.kind == Grip::Kind::Penetration ? byId(wall.penetrations, grip.id) : nullptr;
   if (!opening && !penetration) return std::nullopt;
   const auto box = opening ? openingBox(job, wall, *opening) : penetrationBox(job, wall, *penetration);
   return box ? std::optional(box.value()) : std::nullopt;
@@ -74,7 +72,7 @@ Places placesOf(const Job& job, const Wall& wall, const Grip& grip, Axis axis) {
     const Length low = axis == Axis::U ? box->left : box->bottom, high = axis == Axis::U ? box->right : box->top;
     return {{low, high, at}, low};
   }
-  const Girt* girt = grip.kind == Kind::Girt ? byId(wall.girts, grip.id) : nullptr;
+  const Girt* girt = grip.kind == Grip::Kind::Girt ? byId(wall.girts, grip.id) : nullptr;
   return {{at}, girt ? girt->height : at};
 }
 
@@ -91,7 +89,7 @@ std::vector<SnapCandidate> snapCandidatesFor(const Job& job, const Plan& plan, s
                                              const std::vector<std::string>& alsoLeftOut) {
   std::vector<std::string> ids = alsoLeftOut;
   if (!grip.id.empty()) ids.push_back(grip.id);
-  if (grip.kind == Kind::Column) {
+  if (grip.kind == Grip::Kind::Column) {
     ids.push_back(std::to_string(grip.index));
     addAnchoredFrom(job.walls.at(wall), static_cast<int>(grip.index), ids);
   }

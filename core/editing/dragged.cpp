@@ -12,8 +12,6 @@
 namespace ribwright {
 namespace {
 
-using Kind = Grip::Kind;
-
 // How far it is taken the ways that it can be.
 FacePoint taken(const Grip& grip, const FacePoint& to) {
   return {grip.alongU ? to.u - grip.at.u : Length(), grip.alongZ ? to.z - grip.at.z : Length()};
@@ -64,29 +62,29 @@ Outcome<Job> dragged(const Job& job, const Plan& plan, std::size_t wall, const G
   const FacePoint by = taken(grip, to), at = sum(grip.at, by);
   if (by == FacePoint{}) return job;
   switch (grip.kind) {
-    case Kind::Opening:
+    case Grip::Kind::Opening:
       return draggedOpening(job, wall, grip, by);
-    case Kind::OpeningEdge:
+    case Grip::Kind::OpeningEdge:
       return openingEdgeMovedTo(job, wall, grip.id, grip.edge, at);
-    case Kind::Penetration:
+    case Grip::Kind::Penetration:
       return draggedPenetration(job, wall, grip, by);
-    case Kind::PenetrationEdge:
+    case Grip::Kind::PenetrationEdge:
       return penetrationEdgeMovedTo(job, wall, grip.id, grip.edge, at);
-    case Kind::Girt:
+    case Grip::Kind::Girt:
       return draggedGirt(job, wall, grip, by);
-    case Kind::GirtEnd:
+    case Grip::Kind::GirtEnd:
       return draggedEnd(job, plan, wall, grip, at.u);
-    case Kind::Column:
+    case Grip::Kind::Column:
       return columnMovedTo(job, wall, static_cast<int>(grip.index), at.u, anchored);
-    case Kind::TopPoint:
+    case Grip::Kind::TopPoint:
       return topPointMovedTo(job, wall, grip.index, at);
-    case Kind::BaseStep:
+    case Grip::Kind::BaseStep:
       return baseStepMovedTo(job, wall, grip.index, at);
-    case Kind::ModuleLine:
+    case Grip::Kind::ModuleLine:
       return moduleLineMovedTo(job, plan, wall, grip.index, at.u);
-    case Kind::Band:
+    case Grip::Kind::Band:
       return bandLimitMovedTo(job, wall, grip.index, at.z);
-    case Kind::Joint:
+    case Grip::Kind::Joint:
       return jointMovedTo(job, wall, grip.index, at.u);
   }
   return job;

@@ -6,6 +6,7 @@
 #include "core/editing/field_text.h"
 #include "core/job/job_file_limits.h"
 #include "core/job/job_file_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
@@ -125,7 +126,7 @@ void FieldSetter::choice(int& index, ChoiceWords words) {
   if (!isAt() || does_ != Does::Reads) return;
   const auto found = std::find(words.begin(), words.end(), text_);
   if (found == words.end()) {
-    faults_ = {{target_, joined(quoted(text_), " is none of these: ", choicesText(words))}};
+    faults_ = {{target_, joined(inQuotes(text_), " is none of these: ", choicesText(words))}};
   } else {
     index = static_cast<int>(found - words.begin());
   }

@@ -5,15 +5,10 @@
 
 #include "core/job/job_file_joined.h"
 #include "core/job/job_file_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
-
-std::string_view trimmedText(std::string_view text) {
-  const auto first = text.find_first_not_of(" \t\n\r");
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t\n\r") - first + 1);
-}
 
 // The text of a file has the point; a person's has the job's own sign.
 std::string withSign(std::string text, char from, char to) {
@@ -23,7 +18,7 @@ std::string withSign(std::string text, char from, char to) {
 
 // A point where the sign is a comma stays, and is refused where it means nothing.
 std::string toPoint(std::string_view text, const LengthStyle& style) {
-  return withSign(std::string(trimmedText(text)), style.decimalSign, '.');
+  return withSign(std::string(trimmed(text)), style.decimalSign, '.');
 }
 
 // The bytes that follow the first of a character; -1: it begins none.
@@ -71,7 +66,7 @@ std::string typedLines(const std::vector<std::string>& lines) {
 Outcome<Angle> readAngle(std::string_view text, const LengthStyle& style) {
   std::string plain = toPoint(text, style);
   for (const std::string_view unit : {"deg", "\u00b0"}) {
-    if (plain.ends_with(unit)) plain = trimmedText(std::string_view(plain).substr(0, plain.size() - unit.size()));
+    if (plain.ends_with(unit)) plain = trimmed(std::string_view(plain).substr(0, plain.size() - unit.size()));
   }
   if (plain.starts_with('+')) plain.erase(0, 1);
   return degreesFromText(plain);
@@ -82,12 +77,12 @@ Outcome<Slope> readSlope(std::string_view text, const LengthStyle& style) {
 }
 
 Outcome<int> readWhole(std::string_view text) {
-  const std::string_view digits = trimmedText(text);
+  const std::string_view digits = trimmed(text);
   int whole = 0;
   const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), whole);
-  if (error == std::errc::result_out_of_range) return Fault{"", joined(quoted(digits), " is out of range")};
+  if (error == std::errc::result_out_of_range) return Fault{"", joined(inQuotes(digits), " is out of range")};
   if (error != std::errc() || end != digits.data() + digits.size())
-    return Fault{"", joined(quoted(digits), " is no whole number; write it in figures, as 12")};
+    return Fault{"", joined(inQuotes(digits), " is no whole number; write it in figures, as 12")};
   return whole;
 }
 
@@ -104,17 +99,17 @@ Outcome<std::vector<int>> readWholes(std::string_view text) {
 }
 
 Outcome<bool> readFlag(std::string_view text) {
-  const std::string_view word = trimmedText(text);
+  const std::string_view word = trimmed(text);
   if (word == "true") return true;
   if (word == "false") return false;
-  return Fault{"", joined(quoted(word), " is neither true nor false")};
+  return Fault{"", joined(inQuotes(word), " is neither true nor false")};
 }
 
 std::vector<std::string> readLines(std::string_view text) {
   std::vector<std::string> lines;
   for (std::size_t at = 0; at <= text.size();) {
     const std::size_t end = std::min(text.find('\n', at), text.size());
-    const std::string_view line = trimmedText(text.substr(at, end - at));
+    const std::string_view line = trimmed(text.substr(at, end - at));
     if (!line.empty()) lines.emplace_back(line);
     at = end + 1;
   }

@@ -13,22 +13,22 @@
 namespace ribwright {
 namespace {
 
-constexpr std::string_view kList = "girts";
+constexpr std::string_view kGirts = "girts";
 
 // Where it stands from and to; the right corner only where that is known.
-struct Reach {
+struct TypedReach {
   Length from;
   std::optional<Length> to;
 };
 
-Reach reachOf(const Job& job, const Wall& wall, const Girt& girt) {
-  Reach reach{girt.from.value_or(Length()), girt.to};
+TypedReach reachOf(const Job& job, const Wall& wall, const Girt& girt) {
+  TypedReach reach{girt.from.value_or(Length()), girt.to};
   const auto width = faceWidth(job, wall);
   if (!reach.to && width) reach.to = width.value();
   return reach;
 }
 
-bool passes(const Reach& reach, Length u) { return reach.from < u && (!reach.to || u < *reach.to); }
+bool passes(const TypedReach& reach, Length u) { return reach.from < u && (!reach.to || u < *reach.to); }
 
 Outcome<Job> cutOut(const Job& job, std::size_t wall, const Girt& girt, Length left, Length right) {
   const std::string next = nextGirtId(job, wall);
@@ -79,7 +79,7 @@ Outcome<Job> addGirt(const Job& job, std::size_t wall, Girt girt) {
 }
 
 Outcome<Job> girtMovedTo(const Job& job, std::size_t wall, const std::string& id, Length height) {
-  if (!byId(job.walls.at(wall).girts, id)) return notThere(job.walls.at(wall), kList, id);
+  if (!byId(job.walls.at(wall).girts, id)) return notThere(job.walls.at(wall), kGirts, id);
   return editedWall(job, wall, [&](Wall& on) { itemToEdit(on.girts, id)->height = height; });
 }
 
@@ -87,21 +87,21 @@ Outcome<Job> girtEndMovedTo(const Job& job, std::size_t wall, const std::string&
                             const std::optional<Length>& u) {
   const Wall& on = job.walls.at(wall);
   const Girt* girt = byId(on.girts, id);
-  if (!girt) return notThere(on, kList, id);
+  if (!girt) return notThere(on, kGirts, id);
   Girt edited = *girt;
   (end == GirtEnd::Left ? edited.from : edited.to) = u;
-  const Reach reach = reachOf(job, on, edited);
+  const TypedReach reach = reachOf(job, on, edited);
   if (u && reach.to && reach.from >= *reach.to)
-    return Fault{itemPlace(on, kList, id), "would have no length; keep its left end left of its right end"};
+    return Fault{itemPlace(on, kGirts, id), "would have no length; keep its left end left of its right end"};
   return editedWall(job, wall, [&](Wall& next) { *itemToEdit(next.girts, id) = edited; });
 }
 
 Outcome<Job> girtSplitAt(const Job& job, std::size_t wall, const std::string& id, Length u) {
   const Wall& on = job.walls.at(wall);
   const Girt* girt = byId(on.girts, id);
-  if (!girt) return notThere(on, kList, id);
+  if (!girt) return notThere(on, kGirts, id);
   if (!passes(reachOf(job, on, *girt), u))
-    return Fault{itemPlace(on, kList, id), "does not pass this place; split it between its two ends"};
+    return Fault{itemPlace(on, kGirts, id), "does not pass this place; split it between its two ends"};
   return cutOut(job, wall, *girt, u, u);
 }
 
@@ -109,16 +109,16 @@ Outcome<Job> girtSplitRound(const Job& job, std::size_t wall, const std::string&
   const Wall& on = job.walls.at(wall);
   const Girt* girt = byId(on.girts, id);
   const Opening* round = byId(on.openings, opening);
-  if (!girt) return notThere(on, kList, id);
+  if (!girt) return notThere(on, kGirts, id);
   if (!round) return notThere(on, "openings", opening);
   const auto box = openingBox(job, on, *round);
   if (!box) return box.faults();
   const Length left = box.value().left, right = box.value().right;
-  const Reach reach = reachOf(job, on, *girt);
+  const TypedReach reach = reachOf(job, on, *girt);
   if (passes(reach, left) && passes(reach, right)) return cutOut(job, wall, *girt, left, right);
   if (passes(reach, left)) return girtEndMovedTo(job, wall, id, GirtEnd::Right, left);
   if (passes(reach, right)) return girtEndMovedTo(job, wall, id, GirtEnd::Left, right);
-  return Fault{itemPlace(on, kList, id),
+  return Fault{itemPlace(on, kGirts, id),
                joined("does not reach past ", opening, "; there is nothing to cut out of it")};
 }
 
@@ -126,7 +126,7 @@ Outcome<Job> girtRunThrough(const Job& job, std::size_t wall, const std::string&
   Job next = job;
   Wall& on = next.walls.at(wall);
   const Girt* girt = byId(on.girts, id);
-  if (!girt) return notThere(on, kList, id);
+  if (!girt) return notThere(on, kGirts, id);
   std::vector<std::string> others;
   for (const Girt& other : on.girts) {
     if (other.id != id && isOneLine(*girt, other)) others.push_back(other.id);
@@ -143,7 +143,7 @@ Outcome<Job> girtRunThrough(const Job& job, std::size_t wall, const std::string&
 }
 
 Outcome<Job> girtRemoved(const Job& job, std::size_t wall, const std::string& id) {
-  if (!byId(job.walls.at(wall).girts, id)) return notThere(job.walls.at(wall), kList, id);
+  if (!byId(job.walls.at(wall).girts, id)) return notThere(job.walls.at(wall), kGirts, id);
   return editedWall(job, wall,
                     [&](Wall& on) { std::erase_if(on.girts, [&](const Girt& one) { return one.id == id; }); });
 }

@@ -11,8 +11,6 @@
 namespace ribwright {
 namespace {
 
-using Kind = Grip::Kind;
-
 Length middle(Length a, Length b) { return a + half(b - a); }
 
 FacePoint pointOf(const FaceBox& box, BoxEdge edge) {
@@ -50,11 +48,12 @@ class Gathering {
   std::vector<Grip> grips() && { return std::move(grips_); }
 
  private:
-  void put(Kind kind, const std::string& id, std::size_t index, BoxEdge edge, FacePoint at, bool alongU, bool alongZ) {
+  void put(Grip::Kind kind, const std::string& id, std::size_t index, BoxEdge edge, FacePoint at, bool alongU,
+           bool alongZ) {
     grips_.push_back({kind, id, index, edge, at, alongU, alongZ});
   }
 
-  void addBox(Kind whole, Kind edges, const std::string& id, const FaceBox& box, bool corners) {
+  void addBox(Grip::Kind whole, Grip::Kind edges, const std::string& id, const FaceBox& box, bool corners) {
     put(whole, id, 0, {}, pointOf(box, {}), true, true);
     for (const int up : {-1, 0, 1}) {
       for (const int across : {-1, 0, 1}) {
@@ -70,7 +69,7 @@ class Gathering {
     const Opening* opening = byId(wall_.openings, id);
     if (!opening) return;
     const auto box = openingBox(job_, wall_, *opening);
-    if (box) addBox(Kind::Opening, Kind::OpeningEdge, id, box.value(), true);
+    if (box) addBox(Grip::Kind::Opening, Grip::Kind::OpeningEdge, id, box.value(), true);
   }
 
   void addPenetrationGrips(const std::string& id) {
@@ -78,7 +77,7 @@ class Gathering {
     if (!penetration) return;
     const auto box = penetrationBox(job_, wall_, *penetration);
     const bool round = penetration->shape == Penetration::Shape::Round;
-    if (box) addBox(Kind::Penetration, Kind::PenetrationEdge, id, box.value(), !round);
+    if (box) addBox(Grip::Kind::Penetration, Grip::Kind::PenetrationEdge, id, box.value(), !round);
   }
 
   void addGirtGrips(const Part& part) {
@@ -86,36 +85,36 @@ class Gathering {
     if (!girt) return;
     const Length z = girtFace(*girt, job_.members).row;
     const GirtReach reach = girtReach(*girt, layout_.face.width);
-    put(Kind::Girt, girt->id, 0, {}, {middle(reach.from, reach.to), z}, false, true);
-    put(Kind::GirtEnd, girt->id, 0, {-1, 0}, {reach.from, z}, true, false);
-    put(Kind::GirtEnd, girt->id, 0, {1, 0}, {reach.to, z}, true, false);
+    put(Grip::Kind::Girt, girt->id, 0, {}, {middle(reach.from, reach.to), z}, false, true);
+    put(Grip::Kind::GirtEnd, girt->id, 0, {-1, 0}, {reach.from, z}, true, false);
+    put(Grip::Kind::GirtEnd, girt->id, 0, {1, 0}, {reach.to, z}, true, false);
   }
 
   void addColumnGrip(const Part& part) {
     const auto number = columnOf(wall_, part);
     if (!number) return;
-    put(Kind::Column, "", static_cast<std::size_t>(*number), {}, atFoot(*columnAt(wall_.columns, *number)), true,
+    put(Grip::Kind::Column, "", static_cast<std::size_t>(*number), {}, atFoot(*columnAt(wall_.columns, *number)), true,
         false);
   }
 
   FacePoint atFoot(Length u) const { return {u, layout_.face.bottom.heightAt(u, Beside::Right)}; }
 
   void addFaceGrips() {
-    for (std::size_t i = 0; i < wall_.top.size(); ++i) put(Kind::TopPoint, "", i, {}, wall_.top[i], true, true);
+    for (std::size_t i = 0; i < wall_.top.size(); ++i) put(Grip::Kind::TopPoint, "", i, {}, wall_.top[i], true, true);
     for (std::size_t i = 0; i < wall_.base.steps.size(); ++i)
-      put(Kind::BaseStep, "", i, {}, wall_.base.steps[i], true, true);
+      put(Grip::Kind::BaseStep, "", i, {}, wall_.base.steps[i], true, true);
     for (std::size_t i = 0; i < layout_.runs.size(); ++i) {
       const SheetRun& run = layout_.runs[i];
       if (run.modules.empty()) continue;
       const Length u = run.modules.front().startLine;
-      put(Kind::ModuleLine, "", i, {}, {u, run.floor.value_or(atFoot(u).z)}, true, false);
+      put(Grip::Kind::ModuleLine, "", i, {}, {u, run.floor.value_or(atFoot(u).z)}, true, false);
     }
     for (std::size_t i = 1; i < wall_.bands.size(); ++i) {
       if (wall_.bands[i].from)
-        put(Kind::Band, "", i, {}, {half(layout_.face.width), *wall_.bands[i].from}, false, true);
+        put(Grip::Kind::Band, "", i, {}, {half(layout_.face.width), *wall_.bands[i].from}, false, true);
     }
     for (std::size_t i = 0; i < wall_.expansionJoints.size(); ++i)
-      put(Kind::Joint, "", i, {}, atFoot(wall_.expansionJoints[i]), true, false);
+      put(Grip::Kind::Joint, "", i, {}, atFoot(wall_.expansionJoints[i]), true, false);
   }
 
   const Job& job_;

@@ -11,11 +11,11 @@
 #include "core/editing/namings.h"
 #include "core/editing/new_items.h"
 #include "core/editing/outline_letters.h"
+#include "core/job/length_style.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
-
-LengthStyle styleOf(const Job& job) { return {job.units, job.decimalSign}; }
 
 const Job& nothingStated() {
   static const Job job;
@@ -41,8 +41,6 @@ void putUsual(Field& field, const std::map<std::string, Field>& types) {
   }
 }
 
-bool isBlank(std::string_view text) { return text.find_first_not_of(" \t\n\r") == std::string_view::npos; }
-
 // Nothing can be read as these; as text and as a list it can.
 bool isLeftOutWhenBlank(const Field& field) {
   const bool isValue = field.kind == FieldKind::Whole || field.kind == FieldKind::Length ||
@@ -59,7 +57,7 @@ std::vector<Fault> follow(Job& job, const Job& before, const Field& field, const
   return {};
 }
 
-std::vector<Fault> namedBy(const std::vector<std::string>& paths, std::string_view item, const std::string& id) {
+std::vector<Fault> pathsNamedBy(const std::vector<std::string>& paths, std::string_view item, const std::string& id) {
   if (paths.empty()) return {};
   std::string who;
   for (std::size_t i = 0; i < paths.size() && i < 3; ++i) who += joined(i == 0 ? "" : ", ", paths[i]);
@@ -152,7 +150,7 @@ Outcome<Job> withItemRemoved(const Job& job, std::string_view list, std::size_t 
   if (at >= field.value().items) return noItem(list, at, field.value().items);
   const std::string item = itemPath(list, at);
   if (const auto id = fieldAt(job, item + ".id")) {
-    auto named = namedBy(whoNames(job, item, id.value().text), item, id.value().text);
+    auto named = pathsNamedBy(whoNames(job, item, id.value().text), item, id.value().text);
     if (!named.empty()) return named;
   }
   const ListChange change{ListChange::Does::Removes, at, 0};

@@ -11,6 +11,7 @@
 #include "core/editing/next_ids.h"
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
+#include "core/job/length_style.h"
 #include "core/job/pattern_numbers.h"
 #include "core/layout/wall_face.h"
 
@@ -300,7 +301,7 @@ const std::map<std::string, Add, std::less<>>& additions() {
 std::vector<Fault> addItem(Job& job, std::string_view list, std::size_t at) {
   const auto known = additions().find(withoutIndices(list));
   if (known != additions().end()) return known->second(job, indicesOf(list), at);
-  FieldSetter setter = FieldSetter::changing(list, {ListChange::Does::Adds, at, 0}, {job.units, job.decimalSign});
+  FieldSetter setter = FieldSetter::changing(list, {ListChange::Does::Adds, at, 0}, styleOf(job));
   formObject(setter, job, Job{});
   return setter.faults();
 }

@@ -1,6 +1,7 @@
 #include "core/editing/new_job_reading.h"
 
 #include "core/editing/roof_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 
@@ -63,8 +64,6 @@ class Texts {
   LengthStyle style_;
   std::vector<Fault>& faults_;
 };
-
-bool isBlank(std::string_view text) { return text.find_first_not_of(" \t") == text.npos; }
 
 }  // namespace
 

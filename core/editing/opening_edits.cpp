@@ -12,7 +12,7 @@
 namespace ribwright {
 namespace {
 
-constexpr std::string_view kList = "openings";
+constexpr std::string_view kOpenings = "openings";
 
 // Highest concrete under a door: its threshold clears every step.
 Outcome<Length> floorUnder(const Job& job, const Wall& wall, Length left, Length right) {
@@ -44,7 +44,7 @@ Outcome<Opening> drawnOpening(const Job& job, std::size_t wall, Opening::Kind ki
   }
   Opening opening;
   opening.id = nextOpeningId(job, kind);
-  if (auto faults = faultsOfBox(box, itemPlace(on, kList, opening.id)); !faults.empty()) return faults;
+  if (auto faults = faultsOfBox(box, itemPlace(on, kOpenings, opening.id)); !faults.empty()) return faults;
   opening.kind = kind;
   opening.place = anchorNear(on, box.left);
   opening.width = box.right - box.left;
@@ -60,15 +60,15 @@ Outcome<Job> addOpening(const Job& job, std::size_t wall, Opening opening) {
 
 Outcome<Job> openingMovedTo(const Job& job, std::size_t wall, const std::string& id, Length leftJamb, Length sill) {
   const Opening* opening = byId(job.walls.at(wall).openings, id);
-  if (!opening) return notThere(job.walls.at(wall), kList, id);
+  if (!opening) return notThere(job.walls.at(wall), kOpenings, id);
   return openingSetTo(job, wall, id, {leftJamb, leftJamb + opening->width, sill, sill + opening->height});
 }
 
 Outcome<Job> openingSetTo(const Job& job, std::size_t wall, const std::string& id, const FaceBox& box) {
   const Wall& on = job.walls.at(wall);
   const Opening* opening = byId(on.openings, id);
-  if (!opening) return notThere(on, kList, id);
-  if (auto faults = faultsOfBox(box, itemPlace(on, kList, id)); !faults.empty()) return faults;
+  if (!opening) return notThere(on, kOpenings, id);
+  if (auto faults = faultsOfBox(box, itemPlace(on, kOpenings, id)); !faults.empty()) return faults;
   const auto place = anchoredAround(job, on, opening->place, box);
   if (!place) return place.faults();
   Opening edited = *opening;
@@ -82,14 +82,14 @@ Outcome<Job> openingSetTo(const Job& job, std::size_t wall, const std::string& i
 Outcome<Job> openingEdgeMovedTo(const Job& job, std::size_t wall, const std::string& id, BoxEdge edge, FacePoint to) {
   const Wall& on = job.walls.at(wall);
   const Opening* opening = byId(on.openings, id);
-  if (!opening) return notThere(on, kList, id);
+  if (!opening) return notThere(on, kOpenings, id);
   const auto box = openingBox(job, on, *opening);
   if (!box) return box.faults();
   return openingSetTo(job, wall, id, withEdgeAt(box.value(), edge, to));
 }
 
 Outcome<Job> openingRemoved(const Job& job, std::size_t wall, const std::string& id) {
-  if (!byId(job.walls.at(wall).openings, id)) return notThere(job.walls.at(wall), kList, id);
+  if (!byId(job.walls.at(wall).openings, id)) return notThere(job.walls.at(wall), kOpenings, id);
   return editedWall(job, wall,
                     [&](Wall& on) { std::erase_if(on.openings, [&](const Opening& one) { return one.id == id; }); });
 }

@@ -10,11 +10,11 @@
 namespace ribwright {
 namespace {
 
-using Kind = std::tuple<std::string, std::string, bool, Length, Length>;
+using SheetSort = std::tuple<std::string, std::string, bool, Length, Length>;
 
 // After less before, kind by kind.
-std::map<Kind, int> differences(const SheetOrder& before, const SheetOrder& after) {
-  std::map<Kind, int> counts;
+std::map<SheetSort, int> differences(const SheetOrder& before, const SheetOrder& after) {
+  std::map<SheetSort, int> counts;
   const auto add = [&](const SheetOrder& order, int sign) {
     for (const OrderLine& line : order.lines)
       counts[{line.profile, line.colour, line.translucent, line.thickness, line.length}] += sign * line.quantity();

@@ -17,8 +17,6 @@
 namespace ribwright {
 namespace {
 
-using Kind = Part::Kind;
-
 std::vector<Part> eachOnce(const std::vector<Part>& parts) {
   std::vector<Part> once;
   for (const Part& part : parts) {
@@ -31,7 +29,8 @@ std::vector<Part> eachOnce(const std::vector<Part>& parts) {
 std::vector<int> columnsIn(const Wall& wall, const std::vector<Part>& parts) {
   std::vector<int> numbers;
   for (const Part& part : parts) {
-    const auto number = part.kind == Kind::Column && part.wall == wall.letter ? columnOf(wall, part) : std::nullopt;
+    const auto number =
+        part.kind == Part::Kind::Column && part.wall == wall.letter ? columnOf(wall, part) : std::nullopt;
     if (number) numbers.push_back(*number);
   }
   std::sort(numbers.begin(), numbers.end(), std::greater<>());
@@ -40,24 +39,24 @@ std::vector<int> columnsIn(const Wall& wall, const std::vector<Part>& parts) {
 
 // The rest, without columns.
 std::vector<Part> withoutColumns(std::vector<Part> parts) {
-  std::erase_if(parts, [](const Part& part) { return part.kind == Kind::Column; });
+  std::erase_if(parts, [](const Part& part) { return part.kind == Part::Kind::Column; });
   return parts;
 }
 
 bool isEditable(const Wall& wall, const Part& part) {
   switch (part.kind) {
-    case Kind::Opening:
+    case Part::Kind::Opening:
       return byId(wall.openings, part.id);
-    case Kind::Penetration:
+    case Part::Kind::Penetration:
       return byId(wall.penetrations, part.id);
-    case Kind::Girt:
+    case Part::Kind::Girt:
       return girtOf(wall, part);
-    case Kind::Column:
+    case Part::Kind::Column:
       return columnOf(wall, part).has_value();
-    case Kind::Face:
-    case Kind::Piece:
-    case Kind::Screw:
-    case Kind::Batch:
+    case Part::Kind::Face:
+    case Part::Kind::Piece:
+    case Part::Kind::Screw:
+    case Part::Kind::Batch:
       break;
   }
   return false;
@@ -68,7 +67,7 @@ std::vector<Fault> faultsOfParts(const Job& job, const std::vector<Part>& parts)
   for (const Part& part : parts) {
     const Wall* wall = byLetter(job.walls, part.wall);
     if (wall && isEditable(*wall, part)) continue;
-    const bool gone = part.kind == Kind::Column || !wall;
+    const bool gone = part.kind == Part::Kind::Column || !wall;
     faults.push_back(
         gone ? Fault{joined("walls.", part.wall, ".", part.id), "is not there; choose what stands on a wall"}
              : cannotEdit(part));
@@ -91,8 +90,8 @@ class Steps {
 };
 
 Outcome<Job> removedFrom(const Job& job, std::size_t wall, const Part& part) {
-  if (part.kind == Kind::Opening) return openingRemoved(job, wall, part.id);
-  if (part.kind == Kind::Penetration) return penetrationRemoved(job, wall, part.id);
+  if (part.kind == Part::Kind::Opening) return openingRemoved(job, wall, part.id);
+  if (part.kind == Part::Kind::Penetration) return penetrationRemoved(job, wall, part.id);
   return girtRemoved(job, wall, girtOf(job.walls[wall], part)->id);
 }
 
@@ -105,12 +104,12 @@ Outcome<Job> columnsMovedBy(const Job& job, std::size_t wall, const std::vector<
 // From where it stands in `first` to that far from there, wherever it has gone since with its column.
 Outcome<Job> movedFrom(const Job& first, const Job& job, std::size_t wall, const Part& part, Length du, Length dz) {
   const Wall& on = first.walls[wall];
-  if (part.kind == Kind::Opening) {
+  if (part.kind == Part::Kind::Opening) {
     const auto box = openingBox(first, on, *byId(on.openings, part.id));
     if (!box) return box.faults();
     return openingMovedTo(job, wall, part.id, box.value().left + du, box.value().bottom + dz);
   }
-  if (part.kind == Kind::Penetration) {
+  if (part.kind == Part::Kind::Penetration) {
     const Penetration& penetration = *byId(on.penetrations, part.id);
     const auto box = penetrationBox(first, on, penetration);
     if (!box) return box.faults();

@@ -5,11 +5,10 @@
 #include "core/job/by_id.h"
 #include "core/job/job_file_joined.h"
 #include "core/job/pattern_numbers.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
-
-bool isBlank(const std::string& text) { return text.find_first_not_of(" \t") == std::string::npos; }
 
 std::vector<Fault> missingIn(const ConfirmedBy& stated) {
   std::vector<Fault> faults;

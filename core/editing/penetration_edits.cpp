@@ -11,7 +11,7 @@
 namespace ribwright {
 namespace {
 
-constexpr std::string_view kList = "penetrations";
+constexpr std::string_view kPenetrations = "penetrations";
 
 bool isRound(const Penetration& penetration) { return penetration.shape == Penetration::Shape::Round; }
 
@@ -44,7 +44,7 @@ Outcome<Job> replaced(const Job& job, std::size_t wall, const Outcome<Penetratio
   if (!edited) return edited.faults();
   const Penetration& one = edited.value();
   if (one.width <= Length() || one.height <= Length())
-    return Fault{itemPlace(job.walls.at(wall), kList, one.id), "would have no size; keep its edges apart"};
+    return Fault{itemPlace(job.walls.at(wall), kPenetrations, one.id), "would have no size; keep its edges apart"};
   return editedWall(job, wall, [&](Wall& on) { *itemToEdit(on.penetrations, one.id) = one; });
 }
 
@@ -68,7 +68,8 @@ Outcome<Penetration> drawnPenetration(const Job& job, std::size_t wall, Penetrat
   if (isRound(penetration)) penetration.width = penetration.height = std::max(penetration.width, penetration.height);
   const Wall& on = job.walls.at(wall);
   if (penetration.width <= Length() || penetration.height <= Length())
-    return Fault{itemPlace(on, kList, penetration.id), "would have no size; draw it from one corner to the other"};
+    return Fault{itemPlace(on, kPenetrations, penetration.id),
+                 "would have no size; draw it from one corner to the other"};
   penetration.place = anchorNear(on, std::min(a.u, b.u) + half(absolute(a.u - b.u)));
   penetration.centre = std::min(a.z, b.z) + half(absolute(a.z - b.z));
   return penetration;
@@ -82,7 +83,7 @@ Outcome<Job> addPenetration(const Job& job, std::size_t wall, Penetration penetr
 Outcome<Job> penetrationMovedTo(const Job& job, std::size_t wall, const std::string& id, FacePoint centre) {
   const Wall& on = job.walls.at(wall);
   const Penetration* penetration = byId(on.penetrations, id);
-  if (!penetration) return notThere(on, kList, id);
+  if (!penetration) return notThere(on, kPenetrations, id);
   const auto place = anchoredAt(job, on, penetration->place, centre.u);
   if (!place) return place.faults();
   Penetration edited = *penetration;
@@ -95,7 +96,7 @@ Outcome<Job> penetrationEdgeMovedTo(const Job& job, std::size_t wall, const std:
                                     FacePoint to) {
   const Wall& on = job.walls.at(wall);
   const Penetration* penetration = byId(on.penetrations, id);
-  if (!penetration) return notThere(on, kList, id);
+  if (!penetration) return notThere(on, kPenetrations, id);
   const auto box = penetrationBox(job, on, *penetration);
   if (!box) return box.faults();
   if (isRound(*penetration)) return replaced(job, wall, roundGrown(*penetration, grownBy(box.value(), edge, to)));
@@ -103,7 +104,7 @@ Outcome<Job> penetrationEdgeMovedTo(const Job& job, std::size_t wall, const std:
 }
 
 Outcome<Job> penetrationRemoved(const Job& job, std::size_t wall, const std::string& id) {
-  if (!byId(job.walls.at(wall).penetrations, id)) return notThere(job.walls.at(wall), kList, id);
+  if (!byId(job.walls.at(wall).penetrations, id)) return notThere(job.walls.at(wall), kPenetrations, id);
   return editedWall(job, wall, [&](Wall& on) {
     std::erase_if(on.penetrations, [&](const Penetration& one) { return one.id == id; });
   });

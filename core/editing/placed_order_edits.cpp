@@ -5,6 +5,7 @@
 #include "core/editing/table_faults.h"
 #include "core/editing/typed_length.h"
 #include "core/job/job_file_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
@@ -17,7 +18,7 @@ Outcome<Job> ifFactsHeld(Job edited) {
   return edited;
 }
 
-Fault noOrder(std::string_view id) { return {"", joined("no order is called ", quoted(id))}; }
+Fault noOrder(std::string_view id) { return {"", joined("no order is called ", inQuotes(id))}; }
 
 template <class Edit>
 Outcome<Job> edited(const Job& job, std::string_view id, const Edit& edit) {
@@ -53,7 +54,7 @@ Outcome<Job> placeOrder(const Job& job, std::string_view id, std::string_view da
   if (order.id.empty()) return Fault{"", "the order has no number; give it one, as it stands on its paper"};
   const auto& orders = job.facts.orders;
   if (std::any_of(orders.begin(), orders.end(), [&](const PlacedOrder& one) { return one.id == order.id; }))
-    return Fault{"", joined("another order is called ", quoted(order.id))};
+    return Fault{"", joined("another order is called ", inQuotes(order.id))};
   Job next = job;
   next.facts.orders.push_back(std::move(order));
   return ifFactsHeld(std::move(next));
@@ -80,7 +81,7 @@ Outcome<Job> setReceived(const Job& job, std::string_view id, const SheetKind& k
   const auto is = [&](const PlacedOrder& one) { return one.id == id; };
   const auto order = std::find_if(job.facts.orders.begin(), job.facts.orders.end(), is);
   if (order == job.facts.orders.end()) return noOrder(id);
-  if (!countsOf(*order).contains(kind)) return Fault{"", joined("order ", quoted(id), " has no such sheets")};
+  if (!countsOf(*order).contains(kind)) return Fault{"", joined("order ", inQuotes(id), " has no such sheets")};
   return edited(job, id, [&](PlacedOrder& one) {
     put(one.received, kind, received);
     put(one.shortfall, kind, missing);

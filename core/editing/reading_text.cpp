@@ -18,7 +18,8 @@ struct Halves {
 Halves halvesOf(std::string_view text) {
   for (const std::string_view sign : checkSigns) {
     const auto at = text.find(sign);
-    if (at != std::string_view::npos) return {withoutBlanks(text.substr(0, at)), withoutBlanks(text.substr(at + sign.size()))};
+    if (at != std::string_view::npos)
+      return {withoutBlanks(text.substr(0, at)), withoutBlanks(text.substr(at + sign.size()))};
   }
   return {text, std::nullopt};
 }

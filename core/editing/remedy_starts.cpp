@@ -14,8 +14,8 @@ const std::set<std::string_view> ofJambs = {"seam-near-jamb", "cut-on-rib", "unc
                                             "piece-fragile"};
 const std::set<std::string_view> ofRuns = {"narrow-rip", "rip-on-rib", "rib-under-corner-trim", "sheet-without-screws"};
 
-constexpr std::size_t mostSheets = 150;  // of a wall on which many starts are tried
-constexpr int mostSteps = 24;            // to each side
+constexpr std::size_t mostTried = 150;  // of a wall on which many starts are tried
+constexpr int mostSteps = 24;           // to each side
 
 bool isOfMark(const SheetRun& run, const Wall& wall, const std::string& mark) {
   const std::string sheet = mark.substr(0, mark.find('.'));
@@ -46,7 +46,7 @@ std::vector<Length> distancesOf(const SoughtFor& sought, Length cover) {
     all.push_back(*limit + *held);
   }
   const Length step = sought.job.units == UnitSystem::FeetInches ? Length::inches(0, 32) : Length::millimetres(10);
-  const bool many = sought.planned().layout.pieces.size() > mostSheets;
+  const bool many = sought.planned().layout.pieces.size() > mostTried;
   for (int i = 1; i <= mostSteps && !many; ++i) all.push_back(step * i);
   std::erase_if(all, [&](Length by) { return by <= Length() || by >= cover; });
   std::sort(all.begin(), all.end());

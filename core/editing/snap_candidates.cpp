@@ -11,8 +11,6 @@
 namespace ribwright {
 namespace {
 
-using Kind = SnapCandidate::Kind;
-
 class Candidates {
  public:
   Candidates(const Job& job, const Plan& plan, std::size_t wall, const std::vector<std::string>& leftOut)
@@ -35,7 +33,7 @@ class Candidates {
     return std::find(leftOut_.begin(), leftOut_.end(), id) != leftOut_.end();
   }
 
-  void put(Kind kind, Axis axis, Length at, Phrase name, const std::string& id = "") {
+  void put(SnapCandidate::Kind kind, Axis axis, Length at, Phrase name, const std::string& id = "") {
     all_.push_back({kind, axis, at, std::move(name), id});
   }
 
@@ -44,9 +42,9 @@ class Candidates {
     for (std::size_t i = 0; i < columns.size(); ++i) {
       const auto number = static_cast<std::int64_t>(i) + 1;
       const std::string id = std::to_string(number);
-      if (!isLeftOut(id)) put(Kind::Column, Axis::U, columns[i], numberedBy("name.column", number), id);
+      if (!isLeftOut(id)) put(SnapCandidate::Kind::Column, Axis::U, columns[i], numberedBy("name.column", number), id);
       if (i > 0)
-        put(Kind::Middle, Axis::U, columns[i - 1] + half(columns[i] - columns[i - 1]),
+        put(SnapCandidate::Kind::Middle, Axis::U, columns[i - 1] + half(columns[i] - columns[i - 1]),
             numberedBy("name.bay-middle", number - 1));
     }
   }
@@ -54,13 +52,13 @@ class Candidates {
   void addGirt(const Girt& girt) {
     if (isLeftOut(girt.id)) return;
     const ScrewFace face = girtFace(girt, job_.members);
-    put(Kind::Girt, Axis::Z, face.row, namedBy("name.girt", girt.id), girt.id);
+    put(SnapCandidate::Kind::Girt, Axis::Z, face.row, namedBy("name.girt", girt.id), girt.id);
     if (face.low < face.row) {
-      put(Kind::Girt, Axis::Z, face.low, namedBy("name.girt-lower-edge", girt.id), girt.id);
-      put(Kind::Girt, Axis::Z, face.high, namedBy("name.girt-upper-edge", girt.id), girt.id);
+      put(SnapCandidate::Kind::Girt, Axis::Z, face.low, namedBy("name.girt-lower-edge", girt.id), girt.id);
+      put(SnapCandidate::Kind::Girt, Axis::Z, face.high, namedBy("name.girt-upper-edge", girt.id), girt.id);
     }
     for (const auto& end : {girt.from, girt.to}) {
-      if (end) put(Kind::Girt, Axis::U, *end, namedBy("name.girt-end", girt.id), girt.id);
+      if (end) put(SnapCandidate::Kind::Girt, Axis::U, *end, namedBy("name.girt-end", girt.id), girt.id);
     }
   }
 
@@ -68,14 +66,14 @@ class Candidates {
     if (!found || isLeftOut(id)) return;
     const FaceBox& box = found.value();
     const auto edge = [&](Axis axis, Length at, const char* ofOpening, const char* other) {
-      put(Kind::OpeningEdge, axis, at, namedBy(opening ? ofOpening : other, id), id);
+      put(SnapCandidate::Kind::OpeningEdge, axis, at, namedBy(opening ? ofOpening : other, id), id);
     };
     edge(Axis::U, box.left, "name.left-jamb", "name.left-edge");
     edge(Axis::U, box.right, "name.right-jamb", "name.right-edge");
     edge(Axis::Z, box.bottom, "name.sill", "name.lower-edge");
     edge(Axis::Z, box.top, "name.head", "name.upper-edge");
-    put(Kind::Middle, Axis::U, box.left + half(box.right - box.left), namedBy("name.centre", id), id);
-    put(Kind::Middle, Axis::Z, box.bottom + half(box.top - box.bottom), namedBy("name.centre", id), id);
+    put(SnapCandidate::Kind::Middle, Axis::U, box.left + half(box.right - box.left), namedBy("name.centre", id), id);
+    put(SnapCandidate::Kind::Middle, Axis::Z, box.bottom + half(box.top - box.bottom), namedBy("name.centre", id), id);
   }
 
   void addHeights(const HeightLine& line, const char* name) {
@@ -83,23 +81,24 @@ class Candidates {
     for (const FaceVertex& vertex : line.vertices()) {
       if (std::find(known.begin(), known.end(), vertex.z) != known.end()) continue;
       known.push_back(vertex.z);
-      put(Kind::Corner, Axis::Z, vertex.z, {name});
+      put(SnapCandidate::Kind::Corner, Axis::Z, vertex.z, {name});
     }
   }
 
   void addWall() {
     const WallFace& face = layout_.face;
-    put(Kind::Corner, Axis::U, Length(), {"name.left-corner"});
-    put(Kind::Corner, Axis::U, face.width, {"name.right-corner"});
-    if (face.ridge) put(Kind::Corner, Axis::U, *face.ridge, {"name.ridge"});
-    put(Kind::Middle, Axis::U, half(face.width), {"name.wall-middle"});
+    put(SnapCandidate::Kind::Corner, Axis::U, Length(), {"name.left-corner"});
+    put(SnapCandidate::Kind::Corner, Axis::U, face.width, {"name.right-corner"});
+    if (face.ridge) put(SnapCandidate::Kind::Corner, Axis::U, *face.ridge, {"name.ridge"});
+    put(SnapCandidate::Kind::Middle, Axis::U, half(face.width), {"name.wall-middle"});
     addHeights(face.concrete, "name.concrete");
     addHeights(face.steel, "name.steel-line");
     for (std::size_t i = 0; i < wall_.expansionJoints.size(); ++i)
-      put(Kind::Joint, Axis::U, wall_.expansionJoints[i], numberedBy("name.joint", static_cast<std::int64_t>(i) + 1));
+      put(SnapCandidate::Kind::Joint, Axis::U, wall_.expansionJoints[i],
+          numberedBy("name.joint", static_cast<std::int64_t>(i) + 1));
     for (std::size_t i = 1; i < wall_.bands.size(); ++i) {
       if (wall_.bands[i].from)
-        put(Kind::Joint, Axis::Z, *wall_.bands[i].from,
+        put(SnapCandidate::Kind::Joint, Axis::Z, *wall_.bands[i].from,
             numberedBy("name.band-limit", static_cast<std::int64_t>(i) + 1));
     }
   }
@@ -108,9 +107,9 @@ class Candidates {
   void addModuleLines() {
     for (const SheetRun& run : layout_.runs) {
       for (const Module& module : run.modules)
-        put(Kind::ModuleLine, Axis::U, module.startLine, numberedBy("name.module-line", module.number));
+        put(SnapCandidate::Kind::ModuleLine, Axis::U, module.startLine, numberedBy("name.module-line", module.number));
       if (!run.modules.empty())
-        put(Kind::ModuleLine, Axis::U, run.modules.back().leadLine,
+        put(SnapCandidate::Kind::ModuleLine, Axis::U, run.modules.back().leadLine,
             numberedBy("name.module-line", run.modules.back().number + 1));
     }
   }

@@ -10,6 +10,7 @@
 #include "core/editing/run_edits.h"
 #include "core/editing/typed_length.h"
 #include "core/job/job_file_joined.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 namespace {
@@ -248,15 +249,14 @@ std::size_t statedCount(const Wall& wall, StatedList list) {
 
 std::string statedText(const Job& job, std::size_t wall, StatedList list, std::size_t row, std::size_t column) {
   return ofList(list, [&]<class Item>(As<Item>) {
-    return Listed<Item>::fields().at(column).text(Listed<Item>::items(job.walls.at(wall)).at(row),
-                                                  {job.units, job.decimalSign});
+    return Listed<Item>::fields().at(column).text(Listed<Item>::items(job.walls.at(wall)).at(row), styleOf(job));
   });
 }
 
 std::vector<std::string> statedChoices(const Job& job, std::size_t wall, StatedList list, std::size_t column) {
   return ofList(list, [&]<class Item>(As<Item>) {
     const auto choices = Listed<Item>::fields().at(column).choices;
-    return choices ? choices({job, job.walls.at(wall), {job.units, job.decimalSign}}) : std::vector<std::string>{};
+    return choices ? choices({job, job.walls.at(wall), styleOf(job)}) : std::vector<std::string>{};
   });
 }
 

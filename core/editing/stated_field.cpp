@@ -4,6 +4,7 @@
 
 #include "core/job/job_file_joined.h"
 #include "core/job/job_file_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
@@ -35,7 +36,7 @@ std::string takeLength(Length& length, std::string_view text, const CellReading&
 std::string takeChoice(int& index, std::string_view text, const std::vector<std::string>& words) {
   const auto found =
       std::find_if(words.begin(), words.end(), [&](const std::string& word) { return sameWord(word, text); });
-  if (found == words.end()) return joined(quoted(text), " is none of: ", listed(words));
+  if (found == words.end()) return joined(inQuotes(text), " is none of: ", listed(words));
   index = static_cast<int>(found - words.begin());
   return {};
 }
@@ -43,7 +44,7 @@ std::string takeChoice(int& index, std::string_view text, const std::vector<std:
 std::string takeName(std::string& name, std::string_view text, const std::vector<std::string>& ids,
                      std::string_view what) {
   if (text != name && !text.empty() && std::find(ids.begin(), ids.end(), text) == ids.end())
-    return joined("the job has no ", what, " ", quoted(text), ids.empty() ? "" : "; it has ", listed(ids));
+    return joined("the job has no ", what, " ", inQuotes(text), ids.empty() ? "" : "; it has ", listed(ids));
   name = text;
   return {};
 }

@@ -1,13 +1,11 @@
 #include "core/editing/survey_entry.h"
 
 #include "core/editing/survey_edits.h"
+#include "core/job/length_style.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
-
-bool isBlank(std::string_view text) { return text.find_first_not_of(" \t") == std::string_view::npos; }
-
-LengthStyle styleOf(const Job& job) { return {job.units, job.decimalSign}; }
 
 bool isSlab(const SurveyLine& line) { return line.of == SurveyLine::Of::Slab; }
 

@@ -3,13 +3,10 @@
 #include <string>
 #include <vector>
 
+#include "core/units/typed_text.h"
+
 namespace ribwright {
 namespace {
-
-std::string_view trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(" \t"), last = text.find_last_not_of(" \t");
-  return first == std::string_view::npos ? std::string_view() : text.substr(first, last - first + 1);
-}
 
 // Where the first sign between two lengths stands, and how long it is.
 struct Sign {

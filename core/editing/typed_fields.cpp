@@ -5,7 +5,9 @@
 #include "core/editing/field_text.h"
 #include "core/editing/held_job.h"
 #include "core/editing/job_fields.h"
+#include "core/editing/stated_field.h"
 #include "core/job/by_id.h"
+#include "core/job/length_style.h"
 
 namespace ribwright {
 namespace {
@@ -45,7 +47,7 @@ Anchor& anchorIn(Job& job, const Placed& placed) {
   return placed.isOpening ? wall.openings[placed.index].place : wall.penetrations[placed.index].place;
 }
 
-bool isThere(const Wall& wall, int column) {
+bool isColumn(const Wall& wall, int column) {
   return column >= 1 && !wall.columns.bays.empty() && column <= static_cast<int>(wall.columns.bays.size()) + 1;
 }
 
@@ -63,7 +65,7 @@ std::optional<Anchor> restated(const Placed& placed, std::string_view key, std::
                   : text == "right corner" ? Anchor::From::RightCorner
                                            : Anchor::From::LeftCorner;
     if (anchor.from != Anchor::From::Column) anchor.column = 0;
-    if (anchor.from == Anchor::From::Column && !isThere(*placed.wall, anchor.column))
+    if (anchor.from == Anchor::From::Column && !isColumn(*placed.wall, anchor.column))
       anchor.column = anchorNear(*placed.wall, anchoredEdge(anchor, placed.width, left)).column;
   }
   return anchor;
@@ -79,13 +81,6 @@ std::optional<Anchor> sameSpot(const Job& job, const Placed& placed, std::string
   const Length to = placed.isOpening ? anchoredEdge(*anchor, placed.width, left) : left;
   const auto moved = anchoredAt(job, *placed.wall, *anchor, to);
   return moved ? std::optional(moved.value()) : std::nullopt;
-}
-
-template <class T>
-std::vector<std::string> idsOf(const std::vector<T>& items) {
-  std::vector<std::string> ids;
-  for (const T& item : items) ids.push_back(item.id);
-  return ids;
 }
 
 const Wall* wallAt(const Job& job, std::string_view path) {
@@ -135,7 +130,7 @@ std::vector<std::string> namesFor(const Job& job, std::string_view path) {
 }
 
 std::string heldInstead(const Job& job, std::string_view path) {
-  const LengthStyle style{job.units, job.decimalSign};
+  const LengthStyle style = styleOf(job);
   const std::string bare = withoutIndices(path);
   const Wall* wall = wallAt(job, path);
   if (!wall) return {};

@@ -10,8 +10,6 @@
 namespace ribwright {
 namespace {
 
-using Why = HoldReason::Why;
-
 const Piece& pieceOf(const BatchLook& look, std::int32_t piece) {
   return look.layout.pieces[static_cast<std::size_t>(piece)];
 }
@@ -20,7 +18,7 @@ void confirmation(const BatchLook& look, DrillBatch& batch) {
   const std::string& id = look.holes.patterns[static_cast<std::size_t>(batch.lane.run)].pattern;
   const ScrewPattern* pattern = byId(look.job.patterns, id);
   if (pattern && confirmedIs(*pattern, look.job.screws) == Confirmed::Yes) return;
-  batch.reasons.push_back({Why::NoConfirmation, id, -1, {}, {}, {}});
+  batch.reasons.push_back({HoldReason::Why::NoConfirmation, id, -1, {}, {}, {}});
 }
 
 bool isLevel(const HeightLine& line) {
@@ -36,7 +34,7 @@ void chalk(const BatchLook& look, DrillBatch& batch) {
   for (const std::int32_t piece : batch.pieces) {
     const Length bottom = look.layout.face.bottom.heightAt(pieceOf(look, piece).left, Beside::Right);
     if (pieceOf(look, piece).bottom != bottom || *look.wall.survey.chalkLine == bottom) continue;
-    batch.reasons.push_back({Why::Chalk, "", -1, pieceOf(look, piece).left, pieceOf(look, piece).right,
+    batch.reasons.push_back({HoldReason::Why::Chalk, "", -1, pieceOf(look, piece).left, pieceOf(look, piece).right,
                              *look.wall.survey.chalkLine - bottom});
     return;
   }
@@ -72,9 +70,9 @@ void girts(const BatchLook& look, DrillBatch& batch) {
     }
   }
   for (const auto& [girt, missing] : unmeasured)
-    batch.reasons.push_back({Why::NotMeasured, girt, missing.row, missing.from, missing.to, {}});
+    batch.reasons.push_back({HoldReason::Why::NotMeasured, girt, missing.row, missing.from, missing.to, {}});
   for (const auto& [girt, missing] : unknown)
-    batch.reasons.push_back({Why::NoCrossSection, girt, missing.row, missing.from, missing.to, {}});
+    batch.reasons.push_back({HoldReason::Why::NoCrossSection, girt, missing.row, missing.from, missing.to, {}});
 }
 
 // Where the holes of a row are.
@@ -98,7 +96,7 @@ void rows(const BatchLook& look, DrillBatch& batch) {
     const auto index = static_cast<std::int32_t>(i);
     const auto [from, to] = reachOf(look, batch, index);
     const Length lacking = row.low - row.high + tapeMark(look.job.units);
-    batch.reasons.push_back({Why::RowDoesNotHold, row.support, index, from, to, lacking});
+    batch.reasons.push_back({HoldReason::Why::RowDoesNotHold, row.support, index, from, to, lacking});
   }
 }
 
@@ -106,7 +104,7 @@ void crowded(const BatchLook& look, const CrowdedRows& crowded, DrillBatch& batc
   for (const std::int32_t row : crowded.of(batch)) {
     const auto [from, to] = reachOf(look, batch, row);
     const std::string& name = batch.rows[static_cast<std::size_t>(row)].support;
-    batch.reasons.push_back({Why::RowNearHole, name, row, from, to, {}});
+    batch.reasons.push_back({HoldReason::Why::RowNearHole, name, row, from, to, {}});
   }
 }
 

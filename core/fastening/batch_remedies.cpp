@@ -7,7 +7,6 @@
 namespace ribwright {
 namespace {
 
-using Why = HoldReason::Why;
 using What = Remedy::What;
 
 // A hole that keeps a row from holding, and how far its steel stands from the plans there.
@@ -82,25 +81,25 @@ std::vector<Remedy> remediesOf(const BatchLook& look, const DrillBatch& batch, c
   std::vector<Remedy> all;
   const auto add = [&](What what) { all.push_back({what, 0, reason.name, reason.from, reason.to, reason.by}); };
   switch (reason.why) {
-    case Why::NoConfirmation:
+    case HoldReason::Why::NoConfirmation:
       add(What::Confirm);
       break;
-    case Why::NotMeasured:
+    case HoldReason::Why::NotMeasured:
       add(What::Measure);
       break;
-    case Why::NoCrossSection:
+    case HoldReason::Why::NoCrossSection:
       add(What::State);
       break;
-    case Why::RowDoesNotHold:
+    case HoldReason::Why::RowDoesNotHold:
       rowRemedies(look, batch, reason, all);
       break;
-    case Why::RowNearHole:
+    case HoldReason::Why::RowNearHole:
       add(What::DrillInPlace);
       break;
-    case Why::Chalk:
+    case HoldReason::Why::Chalk:
       all.push_back({What::SnapAgain, 0, reason.name, reason.from, reason.to, -reason.by});
       break;
-    case Why::Stop:
+    case HoldReason::Why::Stop:
       add(What::Mend);
       break;
   }

@@ -6,6 +6,7 @@
 #include "core/job/by_id.h"
 #include "core/job/digest.h"
 #include "core/job/job_file.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {

@@ -5,6 +5,7 @@
 #include "core/job/job_file_joined.h"
 #include "core/job/job_file_text.h"
 #include "core/job/job_tables.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
@@ -47,7 +48,7 @@ std::string rangeText(const AngleRange& range) {
 
 std::string choicesText(ChoiceWords words) {
   std::string text;
-  for (const std::string_view word : words) text += joined(text.empty() ? "" : ", ", quoted(word));
+  for (const std::string_view word : words) text += joined(text.empty() ? "" : ", ", inQuotes(word));
   return text;
 }
 
@@ -63,11 +64,12 @@ std::string troubleWith(std::string_view text, const TextRule& rule) {
     case TextRule::Holds::Lines:
       return troubleWithLine(text, true);
     case TextRule::Holds::Id:
-      if (text.front() == ' ' || text.back() == ' ') return quoted(text) + " begins or ends with a blank; leave it out";
+      if (text.front() == ' ' || text.back() == ' ')
+        return inQuotes(text) + " begins or ends with a blank; leave it out";
       return troubleWithLine(text, false);
     case TextRule::Holds::Letters:
       if (std::all_of(text.begin(), text.end(), isCapital)) return {};
-      return quoted(text) + " is no wall letter; write capital letters, as A";
+      return inQuotes(text) + " is no wall letter; write capital letters, as A";
   }
   return {};
 }

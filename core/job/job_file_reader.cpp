@@ -6,6 +6,7 @@
 #include "core/job/job_file_joined.h"
 #include "core/job/job_file_limits.h"
 #include "core/job/job_file_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
@@ -52,7 +53,7 @@ void JobReader::endObject() {
     if (std::find(object.known.begin(), object.known.end(), key) != object.known.end()) continue;
     // Beyond what is told, looking for the nearest would only take time.
     const std::string_view nearest = faults_.size() < mostFaults ? nearestOf(key, object.known) : std::string_view();
-    add(pathFrom(object, pathKey(key)), "is no key of this file; the nearest is " + quoted(nearest));
+    add(pathFrom(object, pathKey(key)), "is no key of this file; the nearest is " + inQuotes(nearest));
   }
 }
 
@@ -106,7 +107,7 @@ void JobReader::value(Length& length, const LengthRange& range) {
   const auto read = fileLength(node().text, units());
   if (!read) return fault(read.faults().front().message);
   if (!holds(range, read.value()))
-    return fault(quoted(node().text) + " is out of range; it may be " + rangeText(range, units()));
+    return fault(inQuotes(node().text) + " is out of range; it may be " + rangeText(range, units()));
   length = read.value();
 }
 
@@ -130,7 +131,7 @@ void JobReader::value(Slope& slope) {
 void JobReader::choice(int& index, ChoiceWords words) {
   if (!isA(JsonNode::Is::Text, "one of these belongs here: " + choicesText(words))) return;
   const auto found = std::find(words.begin(), words.end(), node().text);
-  if (found == words.end()) return fault(quoted(node().text) + " is none of these: " + choicesText(words));
+  if (found == words.end()) return fault(inQuotes(node().text) + " is none of these: " + choicesText(words));
   index = static_cast<int>(found - words.begin());
 }
 

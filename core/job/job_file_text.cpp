@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/job/job_file_joined.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
@@ -12,16 +13,10 @@ namespace {
 constexpr int steepestRoof = 50;
 constexpr Angle steepestRoofAngle = Angle::degrees(89);
 
-std::string_view trimmed(std::string_view text) {
-  const auto first = text.find_first_not_of(" \t");
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
 bool isFigure(char c) { return c >= '0' && c <= '9'; }
 
 Fault noSlope(std::string_view text, std::string_view why) {
-  return Fault{"", joined(quoted(text), " is no slope: ", why)};
+  return Fault{"", joined(inQuotes(text), " is no slope: ", why)};
 }
 
 constexpr std::string_view slopeRemedy = "write rise and run as 4:12 or 150 in 250, or an angle as 9.5 deg";
@@ -70,11 +65,11 @@ Outcome<Length> fileLength(std::string_view text, UnitSystem units) {
   const auto millimetres = parseLength(text, LengthStyle{UnitSystem::Millimetres, '.'});
   if (inches.ok() && millimetres.ok() && inches.value() == millimetres.value()) return inches;
   constexpr std::string_view remedy = "write feet and inches as 7' 6\" or millimetres as 2286 mm";
-  if (inches.ok() || millimetres.ok()) return Fault{"", joined(quoted(text), " has no unit; ", remedy)};
+  if (inches.ok() || millimetres.ok()) return Fault{"", joined(inQuotes(text), " has no unit; ", remedy)};
   // A reason brings its own remedy; without one the parser would offer bare numbers too.
   const std::string& message = (units == UnitSystem::FeetInches ? inches : millimetres).faults().front().message;
   if (message.find(" is no length: ") != std::string::npos) return Fault{"", message};
-  return Fault{"", joined(quoted(text), " is no length; ", remedy)};
+  return Fault{"", joined(inQuotes(text), " is no length; ", remedy)};
 }
 
 std::string slopeText(const Slope& slope, UnitSystem units) {
@@ -135,24 +130,10 @@ Outcome<Angle> degreesFromText(std::string_view digits) {
   return Angle{negative ? -count : count};
 }
 
-std::string quoted(std::string_view text) {
-  std::string shown = "\"";
-  std::size_t characters = 0;
-  for (const char c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    if ((byte & 0xC0U) != 0x80U && ++characters > 60) {
-      shown += "...";
-      break;
-    }
-    shown += byte < 0x20 || byte == 0x7f ? ' ' : c;
-  }
-  return shown + '"';
-}
-
 std::string pathKey(std::string_view key) {
   const auto plain = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || isFigure(c) || c == '_'; };
   const bool word = !key.empty() && key.size() <= 60 && std::all_of(key.begin(), key.end(), plain);
-  return word ? std::string(key) : quoted(key);
+  return word ? std::string(key) : inQuotes(key);
 }
 
 namespace {

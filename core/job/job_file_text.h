@@ -27,8 +27,6 @@ Outcome<Slope> slopeFromText(std::string_view text, UnitSystem units);
 std::string degreesText(Angle angle);
 Outcome<Angle> degreesFromText(std::string_view digits);
 
-// In double quotes, on one line, cut after 60 characters. The text is sound UTF-8.
-std::string quoted(std::string_view text);
 // A key as it stands in a path: bare when it is a plain word, else quoted.
 std::string pathKey(std::string_view key);
 // The candidate with the fewest letters to change (the first of equals); empty when there is none.

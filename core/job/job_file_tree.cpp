@@ -187,13 +187,13 @@ std::string scalarText(const JsonNode& node) {
 
 bool isScalar(const JsonNode& node) { return node.is != JsonNode::Is::List && node.is != JsonNode::Is::Object; }
 
-std::string keyText(const JsonNode& object, std::size_t i) {
+std::string keyWritten(const JsonNode& object, std::size_t i) {
   return scalarText(JsonNode::ofText(object.keys[i])) + ": ";
 }
 
 // All on one line; empty when that is longer than `room`, or hard to read: objects in a list, or lists and objects
 // deeper than one level.
-std::string lineText(const JsonNode& node, std::size_t room, int levels) {
+std::string lineWritten(const JsonNode& node, std::size_t room, int levels) {
   if (isScalar(node)) return scalarText(node);
   const bool object = node.is == JsonNode::Is::Object;
   std::string line = object ? "{" : "[";
@@ -201,8 +201,8 @@ std::string lineText(const JsonNode& node, std::size_t room, int levels) {
     const JsonNode& item = node.items[i];
     if (!isScalar(item) && (levels == 0 || !object)) return {};
     if (i > 0) line += ", ";
-    if (object) line += keyText(node, i);
-    const std::string text = lineText(item, room, levels - 1);
+    if (object) line += keyWritten(node, i);
+    const std::string text = lineWritten(item, room, levels - 1);
     line += text;
     if (text.empty() || line.size() + 1 > room) return {};
   }
@@ -214,7 +214,7 @@ void append(std::string& text, const JsonNode& node, std::size_t indent, std::si
     text += scalarText(node);
     return;
   }
-  const std::string line = lineText(node, longestLine - std::min(used, longestLine), 1);
+  const std::string line = lineWritten(node, longestLine - std::min(used, longestLine), 1);
   if (!line.empty()) {
     text += line;
     return;
@@ -224,7 +224,7 @@ void append(std::string& text, const JsonNode& node, std::size_t indent, std::si
   for (std::size_t i = 0; i < node.items.size(); ++i) {
     text += i > 0 ? ",\n" : "\n";
     text.append(indent + 2, ' ');
-    const std::string key = object ? keyText(node, i) : std::string();
+    const std::string key = object ? keyWritten(node, i) : std::string();
     text += key;
     append(text, node.items[i], indent + 2, indent + 2 + key.size());
   }

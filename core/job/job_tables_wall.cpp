@@ -7,7 +7,7 @@ namespace ribwright {
 namespace {
 
 constexpr std::string_view claddings[] = {"sheeted", "by others", "open"};
-constexpr std::string_view hangs[] = {"by rule", "left to right", "right to left"};
+constexpr std::string_view hangWords[] = {"by rule", "left to right", "right to left"};
 constexpr std::string_view rakeCuts[] = {"before hanging", "in place"};
 constexpr std::string_view girtSettings[] = {"bypass", "flush"};
 constexpr std::string_view baseForms[] = {"overhang", "notch", "base trim", "on wall"};
@@ -19,14 +19,14 @@ constexpr std::string_view lapOrders[] = {"column by column", "tier by tier"};
 
 // A steel line steeper than this is a slip of the pen (a step is upright: two points at one u); it also keeps every
 // height that follows from it far inside 64 bits.
-constexpr int steepest = 1000;
+constexpr int steepestTop = 1000;
 
 void topRules(Fields<Wall>& wall) {
   const std::vector<FacePoint>& top = wall.read().top;
   wall.eachAfter("top", top, "z", [](const FacePoint& before, const FacePoint& point) -> std::string_view {
     const Length level = point.u - before.u;
     const Length rise = std::max(point.z - before.z, before.z - point.z);
-    const bool needle = level > Length() && rise > level * steepest;
+    const bool needle = level > Length() && rise > level * steepestTop;
     return needle ? "makes a slope steeper than 1000 in 1; for a step write the same u twice" : "";
   });
   wall.eachAfter("top", top, "u", [](const FacePoint& before, const FacePoint& point) -> std::string_view {
@@ -71,7 +71,7 @@ void edges(Fields<Wall>& wall) {
 
 void sheets(Fields<Wall>& wall) {
   wall.member("expansion_joints", &Wall::expansionJoints, "places along the wall, from left to right", positive);
-  wall.member("hang", &Wall::hang, "which way the sheets are hung", ChoiceWords(hangs));
+  wall.member("hang", &Wall::hang, "which way the sheets are hung", ChoiceWords(hangWords));
   wall.member("start", &Wall::start, "where the first module line stands");
   wall.member("bands", &Wall::bands, "horizontal zones with their own sheets, the lowest first");
   wall.member("rake_cut", &Wall::rakeCut, "when sheets under a rake are cut", ChoiceWords(rakeCuts));

@@ -6,8 +6,6 @@ namespace ribwright {
 
 namespace {
 
-using Kind = EdgeSource::Kind;
-
 bool liesOn(const Level& level, const Level& other) { return level.left == other.left && level.right == other.right; }
 
 Level levelOf(const Boundary& boundary, const RunBreaks& breaks, Length left, Length right) {
@@ -29,15 +27,15 @@ void ColumnLevels::sort(const std::vector<Boundary>& boundaries, const RunBreaks
   Level bottom, top;
   for (const Boundary& boundary : boundaries) {
     const Level level = levelOf(boundary, breaks, left, right);
-    if (boundary.kind == Kind::Bottom) {
+    if (boundary.kind == EdgeSource::Kind::Bottom) {
       bottom = level;
-    } else if (boundary.kind == Kind::Top) {
+    } else if (boundary.kind == EdgeSource::Kind::Top) {
       top = level;
-    } else if (boundary.kind == Kind::Floor) {
+    } else if (boundary.kind == EdgeSource::Kind::Floor) {
       if (level.left + level.right > bottom.left + bottom.right) bottom.source = level.source;
       bottom.left = std::max(bottom.left, level.left);
       bottom.right = std::max(bottom.right, level.right);
-    } else if (boundary.kind == Kind::Ceiling) {
+    } else if (boundary.kind == EdgeSource::Kind::Ceiling) {
       if (level.left + level.right < top.left + top.right) top.source = level.source;
       top.left = std::min(top.left, level.left);
       top.right = std::min(top.right, level.right);
@@ -67,7 +65,7 @@ void ColumnLevels::sort(const std::vector<Boundary>& boundaries, const RunBreaks
   }
 }
 
-std::size_t ColumnLevels::indexOf(Kind kind, std::size_t index, std::size_t otherwise) const {
+std::size_t ColumnLevels::indexOf(EdgeSource::Kind kind, std::size_t index, std::size_t otherwise) const {
   for (std::size_t i = 0; i < levels_.size(); ++i) {
     if (levels_[i].source.kind == kind && levels_[i].source.index == static_cast<int>(index)) return i;
   }

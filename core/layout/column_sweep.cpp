@@ -4,11 +4,7 @@
 
 namespace ribwright {
 
-namespace {
-
-using Kind = EdgeSource::Kind;
-
-}  // namespace
+namespace {}  // namespace
 
 void ColumnSweep::enter(Length left, Length right) {
   std::erase_if(cuts_, [&](std::size_t cut) { return face_.cuts[cut].to <= left; });
@@ -45,22 +41,23 @@ std::size_t ColumnSweep::lapsHere() const {
 }
 
 void ColumnSweep::gatherBoundaries() {
-  boundaries_ = {{Kind::Bottom, 0, &face_.bottom, {}}, {Kind::Top, 0, &face_.top, {}}};
-  if (face_.floor) boundaries_.push_back({Kind::Floor, 0, nullptr, *face_.floor});
-  if (face_.ceiling) boundaries_.push_back({Kind::Ceiling, 0, nullptr, *face_.ceiling});
+  boundaries_ = {{EdgeSource::Kind::Bottom, 0, &face_.bottom, {}}, {EdgeSource::Kind::Top, 0, &face_.top, {}}};
+  if (face_.floor) boundaries_.push_back({EdgeSource::Kind::Floor, 0, nullptr, *face_.floor});
+  if (face_.ceiling) boundaries_.push_back({EdgeSource::Kind::Ceiling, 0, nullptr, *face_.ceiling});
   for (const std::size_t i : cuts_) {
     if (!face_.cuts[i].reachesFloor)
-      boundaries_.push_back({Kind::CutLower, static_cast<int>(i), &face_.cuts[i].lower, {}});
-    boundaries_.push_back({Kind::CutUpper, static_cast<int>(i), &face_.cuts[i].upper, {}});
+      boundaries_.push_back({EdgeSource::Kind::CutLower, static_cast<int>(i), &face_.cuts[i].lower, {}});
+    boundaries_.push_back({EdgeSource::Kind::CutUpper, static_cast<int>(i), &face_.cuts[i].upper, {}});
   }
   for (const std::size_t s : strips_) {
     if (!face_.strips[s].reachesFloor)
-      boundaries_.push_back({Kind::LegBottom, static_cast<int>(s), nullptr, face_.strips[s].bottom});
-    boundaries_.push_back({Kind::LegTop, static_cast<int>(s), nullptr, face_.strips[s].top});
+      boundaries_.push_back({EdgeSource::Kind::LegBottom, static_cast<int>(s), nullptr, face_.strips[s].bottom});
+    boundaries_.push_back({EdgeSource::Kind::LegTop, static_cast<int>(s), nullptr, face_.strips[s].top});
   }
   for (std::size_t lap = 0; lap < lapsHere(); ++lap) {
-    boundaries_.push_back({Kind::LapEnd, static_cast<int>(lap), nullptr, face_.lapEnds[lap]});
-    boundaries_.push_back({Kind::LapTop, static_cast<int>(lap), nullptr, face_.lapEnds[lap] + face_.lapRise});
+    boundaries_.push_back({EdgeSource::Kind::LapEnd, static_cast<int>(lap), nullptr, face_.lapEnds[lap]});
+    boundaries_.push_back(
+        {EdgeSource::Kind::LapTop, static_cast<int>(lap), nullptr, face_.lapEnds[lap] + face_.lapRise});
   }
 }
 

@@ -9,8 +9,6 @@ namespace ribwright {
 
 namespace {
 
-using Kind = EdgeSource::Kind;
-
 // Which cells hang together through edges of positive length.
 class Groups {
  public:
@@ -63,9 +61,9 @@ std::vector<std::vector<RunCell>> connected(const std::vector<RunCell>& cells) {
   return parts;
 }
 
-bool isOwnEnd(Kind kind) {
-  return kind == Kind::Bottom || kind == Kind::Floor || kind == Kind::LapEnd || kind == Kind::Top ||
-         kind == Kind::Ceiling || kind == Kind::LapTop;
+bool isOwnEnd(EdgeSource::Kind kind) {
+  return kind == EdgeSource::Kind::Bottom || kind == EdgeSource::Kind::Floor || kind == EdgeSource::Kind::LapEnd ||
+         kind == EdgeSource::Kind::Top || kind == EdgeSource::Kind::Ceiling || kind == EdgeSource::Kind::LapTop;
 }
 
 // What the columns of a piece say about its two ends.
@@ -95,7 +93,7 @@ Ends endsOf(const std::vector<RunCell>& cells) {
                             : ends.topsLevel ? last->cell.topRight
                                              : high.cell.topLeft;
     ends.topsLevel = ends.topsLevel && !apart(high.cell.topLeft, firstTop) && !apart(high.cell.topRight, firstTop);
-    ends.sloped = ends.sloped || (high.above.kind == Kind::Top && !high.above.level);
+    ends.sloped = ends.sloped || (high.above.kind == EdgeSource::Kind::Top && !high.above.level);
     ends.broken = ends.broken || end - i > 1;
     if (last)
       ends.broken = ends.broken || last->column + 1 != high.column || apart(last->cell.topRight, high.cell.topLeft);

@@ -10,8 +10,6 @@ namespace ribwright {
 
 namespace {
 
-using Kind = EdgeSource::Kind;
-
 struct Span {  // from one level to another
   std::size_t below, above;
 };
@@ -33,8 +31,8 @@ class CellWork {
   Span tierSpan(int laps, int tier) const {
     const std::size_t top = levels_.top();
     const auto at = static_cast<std::size_t>(tier);
-    return {tier == 0 ? 0 : levels_.indexOf(Kind::LapEnd, at - 1, 0),
-            tier == laps ? top : levels_.indexOf(Kind::LapTop, at, top)};
+    return {tier == 0 ? 0 : levels_.indexOf(EdgeSource::Kind::LapEnd, at - 1, 0),
+            tier == laps ? top : levels_.indexOf(EdgeSource::Kind::LapTop, at, top)};
   }
 
   void workColumn(int column, Length left, Length right) {
@@ -43,7 +41,8 @@ class CellWork {
     const std::size_t top = levels_.top();
     cutSpans_.clear();
     for (const std::size_t i : sweep_.cuts()) {
-      cutSpans_.push_back({levels_.indexOf(Kind::CutLower, i, 0), levels_.indexOf(Kind::CutUpper, i, top)});
+      cutSpans_.push_back(
+          {levels_.indexOf(EdgeSource::Kind::CutLower, i, 0), levels_.indexOf(EdgeSource::Kind::CutUpper, i, top)});
     }
     for (std::size_t slab = 0; slab < top; ++slab) {
       const Level& below = levels_.levels()[slab];
@@ -72,7 +71,8 @@ class CellWork {
     for (const std::size_t k : sweep_.modules()) {
       const bool cutAway = std::any_of(sweep_.strips().begin(), sweep_.strips().end(), [&](std::size_t s) {
         if (face_.strips[s].module != static_cast<int>(k)) return false;
-        return levels_.indexOf(Kind::LegBottom, s, 0) <= slab && slab < levels_.indexOf(Kind::LegTop, s, top);
+        return levels_.indexOf(EdgeSource::Kind::LegBottom, s, 0) <= slab &&
+               slab < levels_.indexOf(EdgeSource::Kind::LegTop, s, top);
       });
       if (cutAway) continue;
       const int laps = face_.laps.empty() ? 0 : face_.laps[k];

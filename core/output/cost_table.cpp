@@ -61,14 +61,6 @@ std::vector<std::string> thingCells(const BoughtThing& thing, Length length, Uni
           lengthCell(thing.thickness, units), lengthCell(length, units)};
 }
 
-std::string joined(const std::vector<std::string>& marks) {
-  std::string text;
-  for (const std::string& mark : marks) {
-    if (!mark.empty()) text += (text.empty() ? "" : " ") + mark;
-  }
-  return text;
-}
-
 std::vector<std::string> deltaRow(const char* list, const SheetKind& kind, std::int64_t quantity, UnitSystem units) {
   return {list,
           kind.sheet.profile,
@@ -113,13 +105,13 @@ Table deltaOrderTable(const DeltaOrder& delta, UnitSystem units) {
                                     "cut_to_in", "order_state", "marks"});
   for (const SheetLot& lot : delta.toOrder) {
     table.rows.push_back(deltaRow("order", kindOf(lot), lot.quantity, units));
-    table.rows.back()[9] = joined(lot.marks);
+    table.rows.back()[9] = spaced(lot.marks);
   }
   for (const ServedNeeds& served : delta.served) {
     std::vector<std::string> row = deltaRow("use", served.sheet, static_cast<std::int64_t>(served.marks.size()), units);
     row[7] = smallLength(served.need, units);
     row[8] = served.toCome ? "to come" : "on site";
-    row[9] = joined(served.marks);
+    row[9] = spaced(served.marks);
     table.rows.push_back(std::move(row));
   }
   for (const UnneededSheets& left : delta.leftOver) {

@@ -7,11 +7,12 @@
 #include "core/output/columns.h"
 #include "core/output/figures.h"
 #include "core/output/typed_rows.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
 
-enum Column : std::size_t { kBare, kWithUnit, kQuantity, kMark, kMarks };
+enum CutColumn : std::size_t { kBare, kWithUnit, kQuantity, kMark, kMarks };
 
 const std::vector<TypedColumn> asked = {
     {"length", false, false}, {"length", true, false}, {"quantity"}, {"mark", false, false}, {"marks", false, false}};
@@ -21,17 +22,17 @@ Outcome<std::int64_t> wholeNumber(const TypedRows& rows, std::size_t row) {
   std::int64_t number = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
   if (error == std::errc() && end == text.data() + text.size() && number >= 0) return number;
-  return rows.fault(row, kQuantity, quoted(text) + " is no count; write a whole number of pieces");
+  return rows.fault(row, kQuantity, inQuotes(text) + " is no count; write a whole number of pieces");
 }
 
 Outcome<Length> lengthIn(const TypedRows& rows, std::size_t row, UnitSystem units) {
-  const Column column = rows.has(kBare) ? kBare : kWithUnit;
+  const CutColumn column = rows.has(kBare) ? kBare : kWithUnit;
   LengthStyle style = rows.style(column);
   if (column == kBare) style.units = units;
   const auto length = parseLength(rows.text(row, column), style);
   if (!length) return rows.fault(row, column, length.faults().front().message);
   if (length.value() <= Length())
-    return rows.fault(row, column, quoted(rows.text(row, column)) + " is no length to cut; it is more than nothing");
+    return rows.fault(row, column, inQuotes(rows.text(row, column)) + " is no length to cut; it is more than nothing");
   return length.value();
 }
 

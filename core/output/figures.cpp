@@ -43,4 +43,12 @@ std::string weightText(double kilograms, UnitSystem units) {
   return std::string(text, end);
 }
 
+std::string spaced(const std::vector<std::string>& marks) {
+  std::string text;
+  for (const std::string& mark : marks) {
+    if (!mark.empty()) text += (text.empty() ? "" : " ") + mark;
+  }
+  return text;
+}
+
 }  // namespace ribwright

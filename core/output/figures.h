@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/units/area.h"
 #include "core/units/length.h"
@@ -18,5 +19,7 @@ std::string largeLength(Length length, UnitSystem units);
 std::string areaText(Area area, UnitSystem units);
 // Pounds (0.45359237 kg, the international avoirdupois pound of 1959) or kilograms with one decimal.
 std::string weightText(double kilograms, UnitSystem units);
+// Marks in one cell, a space between two; empty ones are left out.
+std::string spaced(const std::vector<std::string>& marks);
 
 }  // namespace ribwright

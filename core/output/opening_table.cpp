@@ -12,11 +12,12 @@
 #include "core/output/columns.h"
 #include "core/output/figures.h"
 #include "core/output/typed_rows.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
 
-constexpr std::size_t mostFaults = 20;
+constexpr std::size_t mostOpeningFaults = 20;
 using Field = StatedField<Opening>;
 
 std::vector<Field> fieldsOfTable() {
@@ -71,12 +72,12 @@ std::string cellText(const TypedRows& rows, std::size_t row, std::size_t field) 
 }
 
 // The openings of a table, taken over one by one.
-class Taking {
+class TakingOpenings {
  public:
-  Taking(const Job& job, const TypedRows& rows) : before_(job), rows_(rows) { read_.job = job; }
+  TakingOpenings(const Job& job, const TypedRows& rows) : before_(job), rows_(rows) { read_.job = job; }
 
   Outcome<ReadOpenings> all() {
-    for (std::size_t row = 0; row < rows_.size() && faults_.size() < mostFaults; ++row) take(row);
+    for (std::size_t row = 0; row < rows_.size() && faults_.size() < mostOpeningFaults; ++row) take(row);
     if (faults_.empty()) look();
     if (!faults_.empty()) return std::move(faults_);
     return std::move(read_);
@@ -90,12 +91,12 @@ class Taking {
   void take(std::size_t row) {
     const std::string letter(withoutBlanks(rows_.text(row, 0)));
     const Wall* wall = byLetter(before_.walls, letter);
-    if (!wall) return fault(row, 0, joined("the job has no wall ", quoted(letter)));
+    if (!wall) return fault(row, 0, joined("the job has no wall ", inQuotes(letter)));
     const std::string id = cellText(rows_, row, 0);
     if (id.empty()) return fault(row, 1, "is blank; every opening has a mark");
     const std::string name = joined(letter, "/", id);
     if (!seen_.insert(name).second)
-      return fault(row, 1, joined("opening ", quoted(id), " of wall ", letter, " stands in the table twice"));
+      return fault(row, 1, joined("opening ", inQuotes(id), " of wall ", letter, " stands in the table twice"));
     const Opening* stated = byId(wall->openings, id);
     Opening opening = stated ? *stated : Opening{};
     const std::size_t faultsBefore = faults_.size();
@@ -209,7 +210,7 @@ Table openingTable(const Job& job, UnitSystem units) {
 Outcome<ReadOpenings> withOpeningsOf(const Job& job, std::string_view csv) {
   const Outcome<TypedRows> rows = TypedRows::read(csv, columns().asked);
   if (!rows) return rows.faults();
-  return Taking(job, rows.value()).all();
+  return TakingOpenings(job, rows.value()).all();
 }
 
 }  // namespace ribwright

@@ -15,12 +15,12 @@
 namespace ribwright {
 namespace {
 
-constexpr std::size_t mostFaults = 20;
+constexpr std::size_t mostPriceFaults = 20;
 constexpr int mostPriceCents = 2'000'000'000;  // as the job file holds
 
-enum Column : std::size_t { What, Item, Colour, Thickness, PerColumn, PriceColumn };
+enum PriceCell : std::size_t { WhatColumn, ItemColumn, ColourColumn, ThicknessColumn, PerColumn, PriceColumn };
 
-const std::vector<TypedColumn>& columns() {
+const std::vector<TypedColumn>& priceColumns() {
   static const std::vector<TypedColumn> all{
       {"what"}, {"item"}, {"colour", false, false}, {"thickness", true, false}, {"per", false, false}, {"price"}};
   return all;
@@ -53,12 +53,12 @@ std::vector<std::string> blankRow(const BoughtThing& thing, UnitSystem units) {
 }
 
 // The prices of a table, taken over one by one.
-class Taking {
+class TakingPrices {
  public:
-  Taking(const Job& job, const TypedRows& rows) : before_(job), rows_(rows) { read_.job = job; }
+  TakingPrices(const Job& job, const TypedRows& rows) : before_(job), rows_(rows) { read_.job = job; }
 
   Outcome<ReadPrices> all() {
-    for (std::size_t row = 0; row < rows_.size() && faults_.size() < mostFaults; ++row) take(row);
+    for (std::size_t row = 0; row < rows_.size() && faults_.size() < mostPriceFaults; ++row) take(row);
     if (!faults_.empty()) return std::move(faults_);
     auto& items = read_.job.prices.items;
     for (auto index = taken_.rbegin(); index != taken_.rend(); ++index)
@@ -80,7 +80,7 @@ class Taking {
     name(price, row);
     if (faults_.size() > faultsBefore) return;
     if (std::any_of(seen_.begin(), seen_.end(), [&](const Price& one) { return nameTheSame(one, price); }))
-      return fault(row, Item, joined(pricedName(price, before_.units), " stands in the table twice"));
+      return fault(row, ItemColumn, joined(pricedName(price, before_.units), " stands in the table twice"));
     seen_.push_back(price);
     const auto& stated = before_.prices.items;
     const auto at =
@@ -95,15 +95,15 @@ class Taking {
 
   // What it is for.
   void name(Price& price, std::size_t row) {
-    choose(price.what, priceWhatWords, row, What);
-    price.item = text(row, Item);
-    if (price.item.empty() && price.what != Price::What::Cut) fault(row, Item, "is blank; it is needed");
+    choose(price.what, priceWhatWords, row, WhatColumn);
+    price.item = text(row, ItemColumn);
+    if (price.item.empty() && price.what != Price::What::Cut) fault(row, ItemColumn, "is blank; it is needed");
     if (!isMetal(price.what)) return;
-    price.colour = text(row, Colour);
-    const std::string thickness = text(row, Thickness);
+    price.colour = text(row, ColourColumn);
+    const std::string thickness = text(row, ThicknessColumn);
     if (thickness.empty()) return;
-    const auto read = parseLength(thickness, rows_.style(Thickness));
-    if (!read) return fault(row, Thickness, read.faults().front().message);
+    const auto read = parseLength(thickness, rows_.style(ThicknessColumn));
+    if (!read) return fault(row, ThicknessColumn, read.faults().front().message);
     price.thickness = read.value();
   }
 
@@ -126,7 +126,7 @@ class Taking {
   template <class Choice, std::size_t count>
   void choose(Choice& choice, const std::string_view (&words)[count], std::size_t row, std::size_t column) {
     const std::string typed = text(row, column);
-    if (!rows_.has(column)) return fault(row, PriceColumn, joined("needs a column ", columns()[column].name));
+    if (!rows_.has(column)) return fault(row, PriceColumn, joined("needs a column ", priceColumns()[column].name));
     if (typed.empty()) return fault(row, column, "is blank; it is needed");
     int index = 0;
     const std::string wrong = takeChoice(index, typed, {std::begin(words), std::end(words)});
@@ -138,9 +138,10 @@ class Taking {
   bool held(Price& price, std::size_t row) {
     const auto found = tableFaults(price, before_.units, "");
     for (const Fault& each : found) {
-      const auto named = std::find_if(columns().begin(), columns().end(),
+      const auto named = std::find_if(priceColumns().begin(), priceColumns().end(),
                                       [&](const TypedColumn& column) { return each.place.ends_with(column.name); });
-      const auto column = named == columns().end() ? PriceColumn : static_cast<std::size_t>(named - columns().begin());
+      const auto column =
+          named == priceColumns().end() ? PriceColumn : static_cast<std::size_t>(named - priceColumns().begin());
       fault(row, rows_.has(column) ? column : PriceColumn, each.message);
     }
     return found.empty();
@@ -195,9 +196,9 @@ Table priceTable(const Job& job, const std::vector<BoughtThing>& bought, UnitSys
 }
 
 Outcome<ReadPrices> withPricesOf(const Job& job, std::string_view csv) {
-  const Outcome<TypedRows> rows = TypedRows::read(csv, columns());
+  const Outcome<TypedRows> rows = TypedRows::read(csv, priceColumns());
   if (!rows) return rows.faults();
-  return Taking(job, rows.value()).all();
+  return TakingPrices(job, rows.value()).all();
 }
 
 }  // namespace ribwright

@@ -6,12 +6,6 @@
 namespace ribwright {
 namespace {
 
-std::string joined(const std::vector<std::string>& words) {
-  std::string text;
-  for (const auto& word : words) text += (text.empty() ? "" : " ") + word;
-  return text;
-}
-
 // Empty for translucent sheets: no profile states what they weigh.
 std::string weightCell(const OrderLine& line, double kilograms, UnitSystem units) {
   return line.translucent ? "" : weightText(kilograms, units);
@@ -26,7 +20,7 @@ std::string blankLengths(const SheetOrder& order, const OrderLine& line, UnitSys
       lengths += smallLength(order.blanks[static_cast<std::size_t>(blank)].length, units);
     }
   }
-  return joined(sheets);
+  return spaced(sheets);
 }
 
 }  // namespace
@@ -50,7 +44,7 @@ Table sheetOrderTable(const Plan& plan, UnitSystem units) {
                           largeLength(line.length * line.quantity(), units),
                           areaText(line.coverArea, units),
                           weightCell(line, line.kilograms, units),
-                          joined(line.marks),
+                          spaced(line.marks),
                           std::to_string(line.spares),
                           blankLengths(plan.order, line, units),
                           areaText(steel.bought, units),

@@ -14,15 +14,15 @@ namespace ribwright {
 namespace {
 
 constexpr std::string_view slabName = "slab";
-const std::vector<TypedColumn> columns = {{"wall"},
-                                          {"line"},
-                                          {"u", true},
-                                          {"height", true},
-                                          {"within", true, false},
-                                          {"by", false, false},
-                                          {"date", false, false}};
-enum Column { WallOf, LineOf, U, Height, Within, By, Date };
-constexpr std::size_t mostFaults = 20;
+const std::vector<TypedColumn> readingColumns = {{"wall"},
+                                                 {"line"},
+                                                 {"u", true},
+                                                 {"height", true},
+                                                 {"within", true, false},
+                                                 {"by", false, false},
+                                                 {"date", false, false}};
+enum ReadingCell { WallCell, LineCell, UCell, HeightCell, WithinCell, ByCell, DateCell };
+constexpr std::size_t mostReadingFaults = 20;
 
 // One row, with what is wrong with it gathered by column.
 class RowReading {
@@ -30,16 +30,16 @@ class RowReading {
   RowReading(const TypedRows& rows, std::size_t row, std::vector<Fault>& faults)
       : rows_(rows), row_(row), faults_(faults) {}
 
-  std::string text(Column column) const { return rows_.text(row_, column); }
+  std::string text(ReadingCell column) const { return rows_.text(row_, column); }
 
-  std::optional<Length> length(Column column) {
+  std::optional<Length> length(ReadingCell column) {
     Outcome<Length> read = parseLength(text(column), rows_.style(column));
     if (read) return read.value();
     fault(column, read.faults().front().message);
     return std::nullopt;
   }
 
-  void fault(Column column, const std::string& message) { faults_.push_back(rows_.fault(row_, column, message)); }
+  void fault(ReadingCell column, const std::string& message) { faults_.push_back(rows_.fault(row_, column, message)); }
 
  private:
   const TypedRows& rows_;
@@ -69,38 +69,39 @@ struct NewReadings {
 };
 
 void addGirt(NewReadings& all, RowReading& row, std::size_t wall, const std::string& line, GirtReading reading) {
-  if (!row.text(Within).empty()) {
-    const std::optional<Length> within = row.length(Within);
+  if (!row.text(WithinCell).empty()) {
+    const std::optional<Length> within = row.length(WithinCell);
     if (!within) return;
     reading.within = within;
-    if (*within < Length()) return row.fault(Within, "a stick check cannot be within less than nothing");
+    if (*within < Length()) return row.fault(WithinCell, "a stick check cannot be within less than nothing");
     if (reading.by.empty() || reading.date.empty())
-      return row.fault(Within, "a stick check wants the name of who made it, and the date");
+      return row.fault(WithinCell, "a stick check wants the name of who made it, and the date");
   }
   if (!all.of(wall, line).emplace(reading.u, reading).second)
-    row.fault(U, "there is another reading of this edge at the same station");
+    row.fault(UCell, "there is another reading of this edge at the same station");
 }
 
 void addSlab(NewReadings& all, RowReading& row, std::size_t wall, const SlabReading& reading) {
-  if (!row.text(Within).empty()) return row.fault(Within, "the slab edge takes no stick check; give its height");
+  if (!row.text(WithinCell).empty())
+    return row.fault(WithinCell, "the slab edge takes no stick check; give its height");
   if (!all.slabs[wall].emplace(reading.u, reading).second)
-    row.fault(U, "there is another reading of the slab edge at the same station");
+    row.fault(UCell, "there is another reading of the slab edge at the same station");
 }
 
 void addRow(NewReadings& all, const Job& job, RowReading& row) {
-  const Wall* wall = byLetter(job.walls, row.text(WallOf));
-  if (!wall) return row.fault(WallOf, "the job has no wall \"" + row.text(WallOf) + "\"");
-  const std::string line = row.text(LineOf);
+  const Wall* wall = byLetter(job.walls, row.text(WallCell));
+  if (!wall) return row.fault(WallCell, "the job has no wall \"" + row.text(WallCell) + "\"");
+  const std::string line = row.text(LineCell);
   const bool slab = line == slabName;
   if (!slab && line != eaveSurveyId && (line.empty() || !byId(wall->girts, line)))
-    return row.fault(LineOf,
+    return row.fault(LineCell,
                      "wall " + wall->letter + " has no girt \"" + line + "\"; eave and slab are the other edges");
-  const std::optional<Length> u = row.length(U), height = row.length(Height);
+  const std::optional<Length> u = row.length(UCell), height = row.length(HeightCell);
   if (!u || !height) return;
-  if (*u < Length()) return row.fault(U, "a station lies on the wall, from its left corner on");
+  if (*u < Length()) return row.fault(UCell, "a station lies on the wall, from its left corner on");
   const auto index = static_cast<std::size_t>(wall - job.walls.data());
   if (slab) return addSlab(all, row, index, {*u, *height});
-  addGirt(all, row, index, line, {*u, *height, std::nullopt, row.text(By), row.text(Date)});
+  addGirt(all, row, index, line, {*u, *height, std::nullopt, row.text(ByCell), row.text(DateCell)});
 }
 
 Job with(Job job, const NewReadings& all) {
@@ -139,11 +140,11 @@ Table surveyTable(const Job& job, UnitSystem units) {
 }
 
 Outcome<Job> withSurveyOf(const Job& job, std::string_view csv) {
-  const Outcome<TypedRows> rows = TypedRows::read(csv, columns);
+  const Outcome<TypedRows> rows = TypedRows::read(csv, readingColumns);
   if (!rows) return rows.faults();
   NewReadings all;
   std::vector<Fault> faults;
-  for (std::size_t i = 0; i < rows.value().size() && faults.size() < mostFaults; ++i) {
+  for (std::size_t i = 0; i < rows.value().size() && faults.size() < mostReadingFaults; ++i) {
     RowReading row(rows.value(), i, faults);
     addRow(all, job, row);
   }

@@ -5,7 +5,7 @@ namespace {
 
 constexpr std::int64_t sharesOfOne = 1'000'000'000;
 
-CostKind kindOf(const Piece& piece) {
+CostKind costKindOf(const Piece& piece) {
   switch (piece.kind) {
     case PieceKind::Full:
       return CostKind::Full;
@@ -46,7 +46,7 @@ std::vector<Part> partsOf(const OrderedSheet& sheet, const SheetOrder& order,
     for (const BlankPart& part : order.blanks[static_cast<std::size_t>(blank)].parts) {
       const WallLayout& layout = *layouts[static_cast<std::size_t>(part.piece.wall)];
       const Piece& piece = layout.pieces[static_cast<std::size_t>(part.piece.piece)];
-      parts.push_back({{layout.letter, kindOf(piece)}, piece.area.halfSquareNanometres()});
+      parts.push_back({{layout.letter, costKindOf(piece)}, piece.area.halfSquareNanometres()});
     }
   }
   return parts;

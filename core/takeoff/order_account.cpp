@@ -3,7 +3,7 @@
 namespace ribwright {
 namespace {
 
-AccountKind kindOf(const Piece& piece) {
+AccountKind accountKindOf(const Piece& piece) {
   switch (piece.kind) {
     case PieceKind::Full:
       return AccountKind::Full;
@@ -64,7 +64,7 @@ class AccountWork {
     }
     steel.waste = steel.bought - steel.pieces - steel.cutOuts - steel.drops;
     steel.wasteKilograms = kilograms(line, steel.waste);
-    const AccountKind kind = parts == 1 ? kindOf(pieceAt(layouts_, sheet.first)) : AccountKind::Shared;
+    const AccountKind kind = parts == 1 ? accountKindOf(pieceAt(layouts_, sheet.first)) : AccountKind::Shared;
     add(line, layouts_[static_cast<std::size_t>(sheet.first.wall)]->letter, kind, steel);
   }
 

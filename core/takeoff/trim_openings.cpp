@@ -7,7 +7,6 @@
 namespace ribwright::trim_places {
 namespace {
 
-using Where = TrimRule::Where;
 using Side = TrimPlace::Side;
 
 class OpeningPlaces {
@@ -24,11 +23,11 @@ class OpeningPlaces {
 
   void add() {
     if (!meetsSheets()) return;
-    if (!cut_.reachesFloor && sill_ > face_.bottom.lowest(left_, right_)) addLevel(Where::Sill, sill_, true);
-    addJambs(Where::Jamb);
-    if (head_ < face_.top.highest(left_, right_)) addLevel(Where::Head, head_, true);
-    addJambs(Where::JambCover);
-    addLevel(Where::HeaderCover, head_, false);
+    if (!cut_.reachesFloor && sill_ > face_.bottom.lowest(left_, right_)) addLevel(TrimRule::Where::Sill, sill_, true);
+    addJambs(TrimRule::Where::Jamb);
+    if (head_ < face_.top.highest(left_, right_)) addLevel(TrimRule::Where::Head, head_, true);
+    addJambs(TrimRule::Where::JambCover);
+    addLevel(TrimRule::Where::HeaderCover, head_, false);
   }
 
  private:
@@ -39,14 +38,14 @@ class OpeningPlaces {
   }
 
   // Beyond the steel on both sides by the jamb trims, or steel to steel.
-  void addLevel(Where where, Length z, bool overTrims) {
+  void addLevel(TrimRule::Where where, Length z, bool overTrims) {
     const Length beyond = overTrims ? opening_.jambTrim : Length();
     put(where, Side::None, {left_ - beyond, z}, {right_ + beyond, z}, right_ - left_ + beyond * 2);
   }
 
   // Trim lies on the sheets beside the opening; a cover lies on the steel within.
-  void addJambs(Where where) {
-    const bool within = where == Where::JambCover;
+  void addJambs(TrimRule::Where where) {
+    const bool within = where == TrimRule::Where::JambCover;
     for (const Side side : {Side::Left, Side::Right}) {
       const Length u = side == Side::Left ? left_ : right_;
       const Beside beside = (side == Side::Left) == within ? Beside::Right : Beside::Left;
@@ -63,7 +62,7 @@ class OpeningPlaces {
     return cut_.reachesFloor ? bottom : std::max(sill_, bottom);
   }
 
-  void put(Where where, Side side, FaceVertex from, FaceVertex to, Length size) {
+  void put(TrimRule::Where where, Side side, FaceVertex from, FaceVertex to, Length size) {
     TrimPlace place;
     place.where = where;
     place.wall = face_.letter;

@@ -9,26 +9,25 @@
 namespace ribwright {
 namespace {
 
-using Where = TrimRule::Where;
 using Laps = TrimRule::Laps;
 
 // From the foot of an opening upward, within the frame and then on the sheets; covers before what laps them.
-int rank(Where where) {
+int rank(TrimRule::Where where) {
   switch (where) {
-    case Where::JambCover:
+    case TrimRule::Where::JambCover:
       return 0;
-    case Where::HeaderCover:
+    case TrimRule::Where::HeaderCover:
       return 1;
-    case Where::Sill:
+    case TrimRule::Where::Sill:
       return 2;
-    case Where::Jamb:
+    case TrimRule::Where::Jamb:
       return 3;
     default:
       return 4;
   }
 }
 
-bool meet(Where lower, Where upper) { return rank(upper) == rank(lower) + 1 && rank(lower) != 1; }
+bool meet(TrimRule::Where lower, TrimRule::Where upper) { return rank(upper) == rank(lower) + 1 && rank(lower) != 1; }
 
 // Whether the lower of two that meet lies under, by what both say.
 bool lowerUnder(const TrimPiece& lower, const TrimPiece& upper) {
@@ -41,13 +40,13 @@ bool lowerUnder(const TrimPiece& lower, const TrimPiece& upper) {
 int stage(const TrimPlace& place) {
   if (place.isCorner()) return 5;
   switch (place.where) {
-    case Where::Base:
+    case TrimRule::Where::Base:
       return 0;
-    case Where::Transition:
+    case TrimRule::Where::Transition:
       return 2;
-    case Where::Eave:
+    case TrimRule::Where::Eave:
       return 3;
-    case Where::Rake:
+    case TrimRule::Where::Rake:
       return 4;
     default:
       return 1;

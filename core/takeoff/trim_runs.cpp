@@ -8,9 +8,7 @@
 namespace ribwright::trim_places {
 namespace {
 
-using Where = TrimRule::Where;
-
-void put(const WallFace& face, Where where, FaceVertex from, FaceVertex to, Length size, Places& places) {
+void put(const WallFace& face, TrimRule::Where where, FaceVertex from, FaceVertex to, Length size, Places& places) {
   TrimPlace place;
   place.where = where;
   place.wall = face.letter;
@@ -73,7 +71,7 @@ std::optional<Stretch> beyond(const Straight& part, Length z, int sign) {
   return stretch;
 }
 
-// Where a wall's bottom is below z and its top above it, joined where they go on.
+// TrimRule::Where a wall's bottom is below z and its top above it, joined where they go on.
 std::vector<Stretch> facedAt(const WallFace& face, Length z) {
   std::vector<Stretch> found;
   for (const Straight& low : straightsOf(face.bottom, face.width)) {
@@ -94,7 +92,7 @@ std::vector<Stretch> facedAt(const WallFace& face, Length z) {
   return found;
 }
 
-void addLevel(const WallLayout& layout, Where where, const Stretch& whole, Length z, Places& places) {
+void addLevel(const WallLayout& layout, TrimRule::Where where, const Stretch& whole, Length z, Places& places) {
   for (const Stretch& one : lessOpenings(whole, z, layout))
     put(layout.face, where, {one.left, z}, {one.right, z}, one.right - one.left, places);
 }
@@ -103,21 +101,22 @@ void addLevel(const WallLayout& layout, Where where, const Stretch& whole, Lengt
 
 void addTops(const WallLayout& layout, Places& places) {
   for (const Straight& part : straightsOf(layout.face.top, layout.face.width))
-    put(layout.face, part.level() ? Where::Eave : Where::Rake, part.a, part.b, along(part), places);
+    put(layout.face, part.level() ? TrimRule::Where::Eave : TrimRule::Where::Rake, part.a, part.b, along(part), places);
 }
 
 void addBases(const Wall& wall, const WallLayout& layout, Places& places) {
   const bool trimmed = wall.base.form == Base::Form::BaseTrim || wall.base.form == Base::Form::OnWall;
   if (!trimmed) return;
   for (const Straight& part : straightsOf(layout.face.bottom, layout.face.width))
-    addLevel(layout, Where::Base, {part.a.u, part.b.u}, part.a.z, places);
+    addLevel(layout, TrimRule::Where::Base, {part.a.u, part.b.u}, part.a.z, places);
 }
 
 void addTransitions(const Wall& wall, const WallLayout& layout, Places& places) {
   for (std::size_t band = 1; band < wall.bands.size(); ++band) {
     const auto& from = wall.bands[band].from;
     if (!from) continue;
-    for (const Stretch& whole : facedAt(layout.face, *from)) addLevel(layout, Where::Transition, whole, *from, places);
+    for (const Stretch& whole : facedAt(layout.face, *from))
+      addLevel(layout, TrimRule::Where::Transition, whole, *from, places);
   }
 }
 

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "core/units/length_spelling.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 

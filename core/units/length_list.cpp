@@ -1,13 +1,14 @@
 // Strings of bays and girt spacings: the list half of length_text.h.
 #include "core/units/length_spelling.h"
 #include "core/units/length_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 
 namespace {
 
 constexpr std::size_t kMostLengths = 10'000;
-constexpr std::size_t kLongestText = 1 << 20;
+constexpr std::size_t kLongestList = 1 << 20;
 
 // What stands between the separators, blank or not; a reason when a separator could be something else.
 struct Items {
@@ -67,7 +68,7 @@ Outcome<std::vector<Length>> parseLengthString(std::string_view text, const Leng
   std::vector<Length> lengths;
   const std::string_view typed = trimmed(text);
   if (typed.empty()) return lengths;
-  if (typed.size() > kLongestText) return noLength(typed, style, "it is longer than a mebibyte; write it shorter");
+  if (typed.size() > kLongestList) return noLength(typed, style, "it is longer than a mebibyte; write it shorter");
   const Items items = split(typed, style);
   if (!items.reason.empty()) return noLength(typed, style, items.reason);
   std::vector<Fault> faults;

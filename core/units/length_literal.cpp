@@ -2,6 +2,7 @@
 
 #include "core/units/length_figure.h"
 #include "core/units/length_spelling.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 

@@ -6,6 +6,7 @@
 #include "core/units/length_literal.h"
 #include "core/units/length_spelling.h"
 #include "core/units/length_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 

@@ -18,8 +18,4 @@ std::optional<std::string> plainSpelling(std::string_view text);
 // `"12 3" is no length: two numbers stand side by side; ...`. The place stays empty. Long text is shortened.
 Fault noLength(std::string_view text, const LengthStyle& style, const std::string& reason);
 
-bool isDigit(char c);
-bool isLetter(char c);
-std::string_view trimmed(std::string_view text);
-
 }  // namespace ribwright

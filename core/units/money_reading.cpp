@@ -1,6 +1,8 @@
 // Money from what a person typed.
 #include <algorithm>
 
+#include "core/units/typed_text.h"
+
 #include "core/units/money.h"
 
 namespace ribwright {
@@ -8,9 +10,7 @@ namespace {
 
 constexpr std::string_view blank = " ", noBreak = "\u00a0", narrowNoBreak = "\u202f", minusSign = "\u2212";
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
-
-std::string_view trimmed(std::string_view text) {
+std::string_view withoutSpaces(std::string_view text) {
   for (bool more = true; more;) {
     more = false;
     for (const std::string_view space : {blank, noBreak, narrowNoBreak, std::string_view("\t")}) {
@@ -23,7 +23,7 @@ std::string_view trimmed(std::string_view text) {
 
 class Reading {
  public:
-  Reading(std::string_view text, char decimalSign) : whole_(text), left_(trimmed(text)), sign_(decimalSign) {}
+  Reading(std::string_view text, char decimalSign) : whole_(text), left_(withoutSpaces(text)), sign_(decimalSign) {}
 
   Outcome<Money> read() {
     const bool negative = take("-") || take(minusSign);

@@ -12,8 +12,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
 // How far an edge stands above the plans: above / below.
 struct Exact {
   Int128 above = 0, below = 1;

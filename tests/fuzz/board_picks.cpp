@@ -12,7 +12,7 @@ using namespace ribwright::fuzz;
 
 namespace {
 
-constexpr int buildings = 120;
+constexpr int pickedBuildings = 120;
 constexpr double linesLeftOut = -1;  // a reach with which no girt or column is found
 constexpr double fromAfar = 0;       // a zoom at which no screw is seen
 
@@ -131,7 +131,7 @@ int checkRooms(const BoardPicture& picture) {
 
 TEST_CASE("on the boards of 120 random buildings a click finds the sheet, opening or screw that is seen there") {
   int pieces = 0, openings = 0, screws = 0;
-  for (int index = 0; index < buildings; ++index) {
+  for (int index = 0; index < pickedBuildings; ++index) {
     Dice dice(kSeed + 2, index);
     const Job job = withScrews(randomJob(kSeed, index), dice);
     const Plan made = plan(job);
@@ -151,7 +151,7 @@ TEST_CASE("on the boards of 120 random buildings a click finds the sheet, openin
 
 TEST_CASE("on the boards of 120 random buildings the rooms for names of sheets and openings share nothing") {
   int names = 0;
-  for (int index = 0; index < buildings; ++index) {
+  for (int index = 0; index < pickedBuildings; ++index) {
     const Job job = randomJob(kSeed, index);
     const Plan made = plan(job);
     for (std::size_t wall = 0; wall < job.walls.size(); ++wall) {

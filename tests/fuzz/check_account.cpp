@@ -8,7 +8,7 @@
 namespace ribwright::fuzz {
 namespace {
 
-struct Room {
+struct SheetRoom {
   Area waste, cutOuts;
 };
 
@@ -26,13 +26,13 @@ const CutRegion* cutAt(const WallLayout& layout, const Cell& column, Length z) {
 Length middle(Length left, Length right) { return left + half(right - left); }
 
 // Below the lowest metal of a column (`up` = -1) or above its highest.
-Room beyond(const WallLayout& layout, const Piece& piece, const Cell& cell, int up) {
+SheetRoom beyond(const WallLayout& layout, const Piece& piece, const Cell& cell, int up) {
   const Length left = up > 0 ? cell.topLeft : cell.bottomLeft, right = up > 0 ? cell.topRight : cell.bottomRight;
   const Length end = up > 0 ? piece.top : piece.bottom, width = cell.right - cell.left;
   const auto between = [&](Length l, Length r) {
     return up > 0 ? Area::trapezoid(l - left, r - right, width) : Area::trapezoid(left - l, right - r, width);
   };
-  Room room{between(end, end), {}};
+  SheetRoom room{between(end, end), {}};
   const Length beside = middle(left, right) + Length::nanometres(100) * up;
   const CutRegion* cut = cutAt(layout, cell, beside);
   if (!cut || room.waste == Area()) return room;
@@ -50,9 +50,9 @@ Room beyond(const WallLayout& layout, const Piece& piece, const Cell& cell, int 
 }
 
 // What of a piece's own rectangle is no metal.
-Room roomOf(const WallLayout& layout, const Piece& piece) {
-  Room all;
-  const auto add = [&](const Room& room) {
+SheetRoom roomOf(const WallLayout& layout, const Piece& piece) {
+  SheetRoom all;
+  const auto add = [&](const SheetRoom& room) {
     all.waste += room.waste;
     all.cutOuts += room.cutOuts;
   };
@@ -78,7 +78,7 @@ Area wasteOf(const CheckedOrder& checked, const OrderedSheet& sheet, Area& cutOu
     for (const BlankPart& part : checked.blank(blank).parts) {
       const Piece& piece = checked.piece(part.piece);
       const WallLayout& layout = *checked.layouts[std::size_t(part.piece.wall)];
-      const Room room = roomOf(layout, piece);
+      const SheetRoom room = roomOf(layout, piece);
       waste += room.waste;
       cutOuts += room.cutOuts;
       waste += line.metalWidth * (part.from - end);                                              // the kerf before it

@@ -10,8 +10,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
 class HoleCheck {
  public:
   HoleCheck(const ScrewedWall& wall, const Hole& hole, Complaints& complaints)

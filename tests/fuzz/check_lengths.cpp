@@ -8,8 +8,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-std::string text(Length length) { return std::to_string(length.nanometres()); }
-
 // The blank that the whole sheet would want if nothing divided it.
 Length undivided(const CheckedWall& wall, const SheetRun& run, const std::vector<const Piece*>& parts) {
   Length low = parts.front()->bottom, high = parts.front()->top;

@@ -7,9 +7,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-std::string text(Nm length) { return std::to_string(length); }
-
 class RunCheck {
  public:
   RunCheck(CheckedWall& wall, const StatedRun& stated, const SheetRun& run, int firstNumber, Complaints& complaints)

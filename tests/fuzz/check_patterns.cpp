@@ -6,9 +6,7 @@
 namespace ribwright::fuzz {
 namespace {
 
-std::string text(const std::optional<Nm>& length) { return length ? std::to_string(*length) : "not known"; }
-
-Nm nm(Length length) { return length.nanometres(); }
+std::string textOrUnknown(const std::optional<Nm>& length) { return length ? std::to_string(*length) : "not known"; }
 
 // Kinds of screws that are asked of a module and that its pattern does not state.
 class UnstatedKinds {
@@ -59,7 +57,8 @@ class UnstatedKinds {
 void checkPatterns(const ScrewedWall& wall, Complaints& complaints) {
   const std::optional<Length>& zone = wall.holes.cornerZone;
   const std::optional<Nm> found = zone ? std::optional(zone->nanometres()) : std::nullopt;
-  complaints.check(found == wall.zone, "corner zone " + text(found) + ", reckoned " + text(wall.zone));
+  complaints.check(found == wall.zone,
+                   "corner zone " + textOrUnknown(found) + ", reckoned " + textOrUnknown(wall.zone));
   if (!complaints.check(wall.holes.patterns.size() == wall.runs.size(), "not one pattern a run")) return;
   for (std::size_t i = 0; i < wall.runs.size(); ++i) {
     const RunPattern& pattern = wall.holes.patterns[i];

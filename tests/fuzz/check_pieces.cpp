@@ -8,9 +8,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-std::string text(Length length) { return std::to_string(length.nanometres()); }
-
 bool connected(const std::vector<Cell>& cells) {
   std::vector<bool> reached(cells.size(), false);
   std::vector<std::size_t> next{0};

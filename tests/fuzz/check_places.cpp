@@ -11,23 +11,19 @@
 namespace ribwright::fuzz {
 namespace {
 
-using Why = Refusal::Why;
-
-Nm nm(Length length) { return length.nanometres(); }
-
-std::string text(const AskedPlace& p) {
+std::string told(const AskedPlace& p) {
   return "kind " + std::to_string(static_cast<int>(p.kind)) + " run " + std::to_string(p.run) + " row " +
          std::to_string(p.row) + "/" + std::to_string(p.stretch) + " module " + std::to_string(p.module) + " u " +
          std::to_string(p.u) + " z " + std::to_string(p.z) + " x " + std::to_string(p.x);
 }
 
-std::string text(const Hole& h) {
+std::string told(const Hole& h) {
   return "kind " + std::to_string(static_cast<int>(h.kind)) + " run " + std::to_string(h.run) + " row " +
          std::to_string(h.row) + "/" + std::to_string(h.stretch) + " u " + std::to_string(nm(h.u)) + " z " +
          std::to_string(nm(h.z)) + " of piece " + std::to_string(h.pieces[0]);
 }
 
-std::string text(const Refusal& r) {
+std::string told(const Refusal& r) {
   return "why " + std::to_string(static_cast<int>(r.why)) + " kind " + std::to_string(static_cast<int>(r.kind)) +
          " run " + std::to_string(r.run) + " row " + std::to_string(r.row) + "/" + std::to_string(r.stretch) + " u " +
          std::to_string(nm(r.u)) + " z " + std::to_string(nm(r.z)) + " x " + std::to_string(nm(r.x)) + " piece " +
@@ -48,8 +44,8 @@ class PlaceCheck {
     for (const AskedPlace& place : steelPlaces(wall_)) look(place);
     for (const ScrewedRun& run : wall_.runs) lookAtJambs(run);
     for (const ScrewedRun& run : wall_.runs) lookAtLaps(run);
-    holes_.eachLeft([&](const Hole& hole) { complaints_.add("nothing asks for the hole " + text(hole)); });
-    refusals_.eachLeft([&](const Refusal& r) { complaints_.add("nothing was asked that is refused: " + text(r)); });
+    holes_.eachLeft([&](const Hole& hole) { complaints_.add("nothing asks for the hole " + told(hole)); });
+    refusals_.eachLeft([&](const Refusal& r) { complaints_.add("nothing was asked that is refused: " + told(r)); });
     rows_.check(complaints_);
   }
 
@@ -61,7 +57,7 @@ class PlaceCheck {
     for (const AskedPlace& place : jambs.places) look(place);
     for (const int jamb : jambs.noSeat) {
       const bool said = refusals_.useFirst([&](const Refusal& r) {
-        return r.why == Why::UnderRib && r.kind == HoleKind::Jamb && r.row == jamb && r.run == run.index;
+        return r.why == Refusal::Why::UnderRib && r.kind == HoleKind::Jamb && r.row == jamb && r.run == run.index;
       });
       complaints_.check(said, "no flat bears on jamb " + std::to_string(jamb) + ", and nothing says so");
     }
@@ -70,8 +66,9 @@ class PlaceCheck {
   void lookAtLaps(const ScrewedRun& run) {
     const LapLines laps = lapLines(wall_, run);
     if (laps.noCrown) {
-      const bool said = refusals_.useFirst(
-          [&](const Refusal& r) { return r.why == Why::NoCrown && r.kind == HoleKind::Stitch && r.run == run.index; });
+      const bool said = refusals_.useFirst([&](const Refusal& r) {
+        return r.why == Refusal::Why::NoCrown && r.kind == HoleKind::Stitch && r.run == run.index;
+      });
       complaints_.check(said || !laps.noCrownThere, "a lap without a crown, and nothing says so");
     }
     for (const LapLine& lap : laps.lines) {
@@ -160,26 +157,26 @@ class PlaceCheck {
     } else if (merges) {
       rows_.add(asked);
     } else {
-      lookForRefusal(asked, Why::NearHole, owner);
+      lookForRefusal(asked, Refusal::Why::NearHole, owner);
     }
   }
 
-  bool useRefusal(const AskedPlace& asked, Why why, int owner) {
+  bool useRefusal(const AskedPlace& asked, Refusal::Why why, int owner) {
     return refusals_.use(asked, [&](const Refusal& r) {
       return r.why == why && r.piece == owner && nm(r.x) == asked.x;
     }) != nullptr;
   }
 
-  void lookForRefusal(const AskedPlace& asked, Why why, int owner) {
+  void lookForRefusal(const AskedPlace& asked, Refusal::Why why, int owner) {
     complaints_.check(useRefusal(asked, why, owner), "not refused, why " + std::to_string(static_cast<int>(why)) +
-                                                         " piece " + std::to_string(owner) + ": " + text(asked));
+                                                         " piece " + std::to_string(owner) + ": " + told(asked));
   }
 
   void lookForHole(const AskedPlace& asked, std::vector<int> through, int owner, const std::set<int>& modules) {
     const Hole* hole = holes_.use(asked, [&](const Hole& h) { return h.pieces[0] == owner; });
-    if (!complaints_.check(hole, "no hole: " + text(asked))) return;
-    complaints_.check(hole->inPlace == asked.inPlace, "drilled in place or not: " + text(*hole));
-    complaints_.check(hole->corner == asked.corner, "of the corner pattern or not: " + text(*hole));
+    if (!complaints_.check(hole, "no hole: " + told(asked))) return;
+    complaints_.check(hole->inPlace == asked.inPlace, "drilled in place or not: " + told(*hole));
+    complaints_.check(hole->corner == asked.corner, "of the corner pattern or not: " + told(*hole));
     const Nm z = nm(hole->z);
     taken_.add({asked.u, z, nm(wall_.screw(asked.screw).diameter), asked.kind, asked.row}, through);
     if (asked.kind == HoleKind::Stitch) {

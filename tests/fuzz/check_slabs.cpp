@@ -10,15 +10,12 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-std::string text(Nm length) { return std::to_string(length); }
-
 // A cell of the layout in its slab.
 struct FoundCell {
   std::size_t piece = 0;
   std::size_t sheet = 0;
   int tier = 0;
-  Part part;
+  SlabPart part;
 };
 
 struct Account {
@@ -68,7 +65,7 @@ class SlabCheck {
                                                       text(nm(cell.right)) + " passes a break at " + text(end))) {
       return;
     }
-    const Part part{{nm(cell.bottomLeft), nm(cell.bottomRight)}, {nm(cell.topLeft), nm(cell.topRight)}};
+    const SlabPart part{{nm(cell.bottomLeft), nm(cell.bottomRight)}, {nm(cell.topLeft), nm(cell.topRight)}};
     complaints_.check(part.low.left <= part.high.left && part.low.right <= part.high.right && cell.area() > Area(),
                       piece.mark + ": cell without an inside at u " + text(nm(cell.left)));
     cells_[slab].push_back({index, static_cast<std::size_t>(piece.module), piece.tier, part});
@@ -90,10 +87,10 @@ class SlabCheck {
                         "a cell's edge lies on no line of the wall: u " + text(slab.left) + " to " + text(slab.right) +
                             ", z " + text(edge.left) + " to " + text(edge.right));
     }
-    for (const Part& part : parts.parts()) judge(slab, parts, part, cells);
+    for (const SlabPart& part : parts.parts()) judge(slab, parts, part, cells);
   }
 
-  void judge(const Slab& slab, const SlabParts& parts, const Part& part, const std::vector<FoundCell>& cells) {
+  void judge(const Slab& slab, const SlabParts& parts, const SlabPart& part, const std::vector<FoundCell>& cells) {
     const Int128 area = part.area(slab);
     account_.face += area;
     const bool cut = parts.isCut(part);
@@ -120,7 +117,7 @@ class SlabCheck {
     if (covers > 1) account_.laps += area * (covers - 1);
   }
 
-  void compare(const Slab& slab, const Part& part, std::pair<std::size_t, int> who, int more, int covers) {
+  void compare(const Slab& slab, const SlabPart& part, std::pair<std::size_t, int> who, int more, int covers) {
     if (more < 0 && covers > 0) leftOut_.emplace_back(who, cellOf(slab, part));
     complaints_.check(more == 0 || (more < 0 && covers > 0),
                       name(who) + (more > 0 ? " has metal too much" : " lacks metal") + " from u " + text(slab.left) +

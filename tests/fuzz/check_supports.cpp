@@ -6,9 +6,7 @@
 namespace ribwright::fuzz {
 namespace {
 
-std::string text(Length length) { return std::to_string(length.nanometres()); }
-
-std::string text(const SupportPart& part) {
+std::string stretchText(const SupportPart& part) {
   const Stretch& s = part.stretch;
   return "kind " + std::to_string(static_cast<int>(part.kind)) + " " + part.id + " \"" + s.name + "\" u " +
          text(s.from) + (s.endsAtFrom ? "|" : "") + " to " + text(s.to) + (s.endsAtTo ? "|" : "") + " face " +
@@ -40,7 +38,7 @@ class SupportCheck {
                         "stretches of row " + row.id + " out of order");
     }
     for (std::size_t i = 0; i < parts_.size(); ++i) {
-      complaints_.check(used_[i], "no stretch has the steel " + text(parts_[i]));
+      complaints_.check(used_[i], "no stretch has the steel " + stretchText(parts_[i]));
     }
     checkOrder();
     const std::vector<JambFlange> jambs = statedJambs(wall_);
@@ -61,22 +59,23 @@ class SupportCheck {
       });
       const std::size_t index = static_cast<std::size_t>(part - parts_.begin());
       if (part == parts_.end() || used_[index]) {
-        complaints_.add("no such steel at u " + text(u) + ": " + text(found));
+        complaints_.add("no such steel at u " + text(u) + ": " + stretchText(found));
         return;
       }
       used_[index] = true;
       if (u == stretch.from) {
-        complaints_.check(part->stretch.endsAtFrom == stretch.endsAtFrom, "free end at its left: " + text(found));
+        complaints_.check(part->stretch.endsAtFrom == stretch.endsAtFrom,
+                          "free end at its left: " + stretchText(found));
       } else {
-        complaints_.check(!endsHere && !part->stretch.endsAtFrom, "goes on over an end: " + text(found));
-        complaints_.check(*straight == part->straight, "goes on over a bend: " + text(found));
+        complaints_.check(!endsHere && !part->stretch.endsAtFrom, "goes on over an end: " + stretchText(found));
+        complaints_.check(*straight == part->straight, "goes on over a bend: " + stretchText(found));
       }
       straight = part->straight;
       endsHere = part->stretch.endsAtTo;
       u = part->stretch.to;
     }
-    complaints_.check(stretch.from < stretch.to, "a stretch of no length: " + text(found));
-    complaints_.check(endsHere == stretch.endsAtTo, "free end at its right: " + text(found));
+    complaints_.check(stretch.from < stretch.to, "a stretch of no length: " + stretchText(found));
+    complaints_.check(endsHere == stretch.endsAtTo, "free end at its right: " + stretchText(found));
   }
 
   // Base; eave and rake; girts from the lowest; heads and sills opening by opening.

@@ -20,7 +20,7 @@ Plan withLayout(const Plan& plan, std::size_t wall, const WallLayout& layout) {
   return changed;
 }
 
-using Spoil = std::function<bool(WallLayout&)>;  // false: nothing to spoil here
+using SpoilLayout = std::function<bool(WallLayout&)>;  // false: nothing to spoil here
 
 bool complains(const Job& job, const Plan& plan, int index) {
   Dice dice(kSeed, index);
@@ -28,7 +28,7 @@ bool complains(const Job& job, const Plan& plan, int index) {
 }
 
 // In how many of the first buildings a sound layout was spoiled, and in how many of them the checker found it.
-std::pair<int, int> spoiledAndFound(const Spoil& spoil) {
+std::pair<int, int> spoiledAndFound(const SpoilLayout& spoil) {
   int spoiled = 0, found = 0;
   for (int i = 0; i < 200 && spoiled < 25; ++i) {
     const Job job = randomJob(kSeed, i);
@@ -41,8 +41,6 @@ std::pair<int, int> spoiledAndFound(const Spoil& spoil) {
   }
   return {spoiled, found};
 }
-
-const Length kOne = Length::nanometres(1);
 
 }  // namespace
 
@@ -81,7 +79,7 @@ TEST_CASE("Random buildings can be saved, and have every kind of base, start, op
 }
 
 TEST_CASE("The checker notices a layout that is wrong by a nanometre") {
-  const std::map<std::string, Spoil> spoils{
+  const std::map<std::string, SpoilLayout> spoils{
       {"a cell higher", [](WallLayout& l) { return l.pieces.back().cells.back().topLeft += kOne, true; }},
       {"a cell narrower", [](WallLayout& l) { return l.pieces.front().cells.front().left += kOne, true; }},
       {"a cell lost",

@@ -15,7 +15,7 @@ using namespace ribwright::fuzz;
 
 namespace {
 
-constexpr int buildings = 150;
+constexpr int pricedBuildings = 150;
 
 Prices randomPrices(const Job& job, Dice& dice) {
   Prices prices;
@@ -104,7 +104,7 @@ Money sum(const Map& parts) {
 
 TEST_CASE("costs of random buildings: every amount exact, walls and kinds add up to the cent") {
   int priced = 0, unpriced = 0, cuts = 0, shared = 0;
-  for (int index = 0; index < buildings; ++index) {
+  for (int index = 0; index < pricedBuildings; ++index) {
     Dice dice(kSeed + 77, index);
     Job job = randomJob(kSeed, index);
     bought(job, dice);
@@ -136,7 +136,7 @@ TEST_CASE("costs of random buildings: every amount exact, walls and kinds add up
 
 TEST_CASE("a wall alone pays what its own part of each sheet costs") {
   int shared = 0;
-  for (int index = 0; index < buildings; ++index) {
+  for (int index = 0; index < pricedBuildings; ++index) {
     Dice dice(kSeed + 79, index);
     Job job = randomJob(kSeed, index);
     bought(job, dice);
@@ -176,7 +176,7 @@ TEST_CASE("a wall alone pays what its own part of each sheet costs") {
 
 TEST_CASE("two states differ by what their lines differ by") {
   int differing = 0;
-  for (int index = 0; index < buildings; ++index) {
+  for (int index = 0; index < pricedBuildings; ++index) {
     Dice dice(kSeed + 78, index);
     Job before = randomJob(kSeed, index);
     bought(before, dice);

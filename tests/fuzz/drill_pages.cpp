@@ -3,6 +3,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "tests/core/drawing/all_papers.h"
 #include "tests/core/drawing/page_faults.h"
 #include "tests/fuzz/surveyed_walls.h"
 
@@ -11,9 +12,7 @@ using namespace ribwright::fuzz;
 
 namespace {
 
-constexpr int smallWalls = 120, buildings = 40;
-constexpr PaperSize papers[] = {PaperSize::Letter, PaperSize::Tabloid, PaperSize::A4, PaperSize::A3};
-
+constexpr int smallWalls = 120, drilledBuildings = 40;
 int cleared(const Plan& plan) {
   int count = 0;
   for (const auto& wall : plan.walls) {
@@ -40,7 +39,7 @@ TEST_CASE("on the pages for drilling of 160 random walls and buildings nothing c
     drilled += cleared(made);
   };
   for (int index = 0; index < smallWalls; ++index) look(index, smallSurveyedWall(index));
-  for (int index = 0; index < buildings; ++index) look(index, surveyedBuilding(index));
+  for (int index = 0; index < drilledBuildings; ++index) look(index, surveyedBuilding(index));
   CHECK(pages > 800);
   CHECK(drilled > 40);
 }

@@ -5,12 +5,6 @@
 #include "tests/fuzz/exact_distance.h"
 
 namespace ribwright::fuzz {
-namespace {
-
-Nm nm(Length length) { return length.nanometres(); }
-
-}  // namespace
-
 DrilledHeights::DrilledHeights(const MeasuredWall& wall, const std::vector<DrillBatch>& batches)
     : wall_(wall), through_(wall.layout().pieces.size()) {
   const auto& holes = wall.holes().holes;

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "core/drawing/elevation.h"
+#include "tests/core/drawing/all_papers.h"
 #include "tests/core/drawing/page_faults.h"
 #include "tests/fuzz/random_building.h"
 #include "tests/fuzz/random_screws.h"
@@ -13,9 +14,7 @@ using namespace ribwright::fuzz;
 
 namespace {
 
-constexpr int buildings = 200;
-constexpr PaperSize papers[] = {PaperSize::Letter, PaperSize::Tabloid, PaperSize::A4, PaperSize::A3};
-
+constexpr int drawnBuildings = 200;
 // How often each mark is written in the pictures.
 std::map<std::string, int> marksOn(const std::vector<Page>& pages) {
   std::map<std::string, int> marks;
@@ -59,7 +58,7 @@ TEST_CASE(
     "with the screws and girts of 200 random buildings nothing covers, crosses or leaves anything, and every screw is "
     "counted") {
   std::size_t screws = 0;
-  for (int index = 0; index < buildings; ++index) {
+  for (int index = 0; index < drawnBuildings; ++index) {
     Dice dice(kSeed + 1, index);
     const Job job = withScrews(randomJob(kSeed, index), dice);
     const Plan made = plan(job);
@@ -78,7 +77,7 @@ TEST_CASE(
 TEST_CASE(
     "on the pages of 200 random buildings nothing covers, crosses or leaves anything, and every piece is named once") {
   int large = 0, largeUnnamed = 0;
-  for (int index = 0; index < buildings; ++index) {
+  for (int index = 0; index < drawnBuildings; ++index) {
     const Job job = randomJob(kSeed, index);
     const Plan made = plan(job);
     const auto pages = elevationPages(job, made, papers[index % 4]);

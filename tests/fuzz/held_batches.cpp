@@ -15,8 +15,6 @@ namespace {
 using Why = HoldReason::Why;
 using Whys = std::set<Why>;
 
-Nm nm(Length length) { return length.nanometres(); }
-
 class StatusCheck {
  public:
   StatusCheck(const MeasuredWall& wall, const WallPlan& planned, Complaints& complaints)

@@ -7,18 +7,12 @@
 
 #include "core/job/job_file.h"
 #include "tests/fuzz/hole_checker.h"
-#include "tests/fuzz/random_building.h"
-#include "tests/fuzz/random_screws.h"
+#include "tests/fuzz/screwed_job.h"
 
 namespace ribwright::fuzz {
 namespace {
 
-Job screwedJob(int index) {
-  Dice dice(kSeed + 20, index);
-  return withScrews(randomJob(kSeed, index), dice);
-}
-
-using Spoil = std::function<bool(WallHoles&)>;  // false: nothing to spoil here
+using SpoilHoles = std::function<bool(WallHoles&)>;  // false: nothing to spoil here
 
 bool complains(const Job& job, const WallPlan& plan) {
   Complaints complaints;
@@ -46,7 +40,7 @@ const std::vector<SoundWall>& soundWalls() {
 }
 
 // In how many of them a wall's screws were spoiled, and in how many of those the checker found it.
-std::pair<int, int> spoiledAndFound(const Spoil& spoil) {
+std::pair<int, int> holesSpoiledAndFound(const SpoilHoles& spoil) {
   int spoiled = 0, found = 0;
   for (const SoundWall& sound : soundWalls()) {
     WallPlan wall = sound.plan;
@@ -57,16 +51,16 @@ std::pair<int, int> spoiledAndFound(const Spoil& spoil) {
   return {spoiled, found};
 }
 
-void checkAllFound(const std::map<std::string, Spoil>& spoils) {
+void checkAllFound(const std::map<std::string, SpoilHoles>& spoils) {
   for (const auto& [name, spoil] : spoils) {
     INFO(name);
-    const auto [spoiled, found] = spoiledAndFound(spoil);
+    const auto [spoiled, found] = holesSpoiledAndFound(spoil);
     CHECK(spoiled >= 10);
     CHECK(found == spoiled);
   }
 }
 
-const Length kOne = Length::nanometres(1), kMillimetre = Length::millimetres(1);
+const Length kMillimetre = Length::millimetres(1);
 
 Hole& middle(WallHoles& h) { return h.holes[h.holes.size() / 2]; }
 

@@ -2,16 +2,12 @@
 
 #include <algorithm>
 
+#include "tests/fuzz/moved.h"
+
 namespace ribwright::fuzz {
 namespace {
 
-void turnLimits(Length& left, Length& right, Length width) {
-  const Length was = left;
-  left = width - right;
-  right = width - was;
-}
-
-void turn(Stretch& stretch, Length width, int columns) {
+void turnStretch(Stretch& stretch, Length width, int columns) {
   turnLimits(stretch.from, stretch.to, width);
   std::swap(stretch.endsAtFrom, stretch.endsAtTo);
   using Steel = Stretch::Steel;
@@ -24,7 +20,7 @@ void turn(Stretch& stretch, Length width, int columns) {
   }
 }
 
-void turn(JambFlange& jamb, Length width) {
+void turnJamb(JambFlange& jamb, Length width) {
   jamb.left = !jamb.left;
   jamb.edge = width - jamb.edge;
   turnLimits(jamb.from, jamb.to, width);
@@ -44,14 +40,14 @@ void turnPlace(Placed& placed, const WallSupports& supports, Length width) {
   placed.stretch = static_cast<std::int32_t>(stretches.size()) - 1 - placed.stretch;
 }
 
-class Text {
+class HoleText {
  public:
-  Text& operator<<(const std::string& word) {
+  HoleText& operator<<(const std::string& word) {
     text_ += word + " ";
     return *this;
   }
-  Text& operator<<(Length length) { return *this << std::to_string(length.nanometres()); }
-  Text& operator<<(int number) { return *this << std::to_string(number); }
+  HoleText& operator<<(Length length) { return *this << std::to_string(length.nanometres()); }
+  HoleText& operator<<(int number) { return *this << std::to_string(number); }
   std::string take() { return std::move(text_); }
 
  private:
@@ -59,7 +55,7 @@ class Text {
 };
 
 std::string textOf(const Stretch& s) {
-  Text text;
+  HoleText text;
   text << "stretch" << s.from << s.to << int(s.endsAtFrom) << int(s.endsAtTo) << static_cast<int>(s.steel) << s.name
        << s.low << s.high << s.row << int(s.known);
   for (const std::int32_t girt : s.girts) text << girt;
@@ -67,7 +63,7 @@ std::string textOf(const Stretch& s) {
 }
 
 std::string textOf(const Hole& h) {
-  Text text;
+  HoleText text;
   text << "hole" << static_cast<int>(h.kind) << h.row << h.stretch << h.screw << h.run << h.u << h.z;
   for (const std::int32_t piece : h.pieces) text << piece;
   text << int(h.sheets) << int(h.upper) << int(h.throughLap) << int(h.inPlace) << int(h.corner);
@@ -76,7 +72,7 @@ std::string textOf(const Hole& h) {
 
 // Where a jamb or a lap as a whole is refused no place is meant.
 std::string textOf(const Refusal& r) {
-  Text text;
+  HoleText text;
   text << "refused" << static_cast<int>(r.why) << static_cast<int>(r.kind) << r.row << r.stretch << r.screw << r.run;
   const bool whole = r.why == Refusal::Why::UnderRib || (r.kind == HoleKind::Stitch && r.why == Refusal::Why::NoCrown);
   if (!whole) text << r.piece << r.u << r.z << r.x;
@@ -84,7 +80,7 @@ std::string textOf(const Refusal& r) {
 }
 
 std::string textOf(const WideSpace& w) {
-  Text text;
+  HoleText text;
   text << "wide" << static_cast<int>(w.kind) << w.row << w.run << w.from << w.to << w.at << w.limit;
   return text.take();
 }
@@ -104,10 +100,10 @@ std::string sortedText(const All& all) {
 WallHoles mirrored(const WallHoles& holes, Length width, int columns) {
   WallHoles m = holes;
   for (SupportRow& row : m.supports.rows) {
-    for (Stretch& stretch : row.stretches) turn(stretch, width, columns);
+    for (Stretch& stretch : row.stretches) turnStretch(stretch, width, columns);
     std::reverse(row.stretches.begin(), row.stretches.end());
   }
-  for (JambFlange& jamb : m.supports.jambs) turn(jamb, width);
+  for (JambFlange& jamb : m.supports.jambs) turnJamb(jamb, width);
   for (std::size_t i = 0; i + 1 < m.supports.jambs.size(); i += 2) {
     std::swap(m.supports.jambs[i], m.supports.jambs[i + 1]);
   }
@@ -154,17 +150,17 @@ WallHoles raised(const WallHoles& holes, Length by) {
 std::string holesText(const WallHoles& holes) {
   std::string all;
   for (const SupportRow& row : holes.supports.rows) {
-    Text text;
+    HoleText text;
     text << "row" << static_cast<int>(row.kind) << row.id << int(row.alongTop);
     all += text.take() + "\n";
     for (const Stretch& stretch : row.stretches) all += textOf(stretch) + "\n";
   }
   for (const JambFlange& j : holes.supports.jambs) {
-    Text text;
+    HoleText text;
     text << "jamb" << j.opening << int(j.left) << j.edge << j.from << j.to << j.low << j.high << j.foot << j.head;
     all += text.take() + "\n";
   }
-  Text text;
+  HoleText text;
   text << "zone" << (holes.cornerZone ? std::to_string(holes.cornerZone->nanometres()) : "-");
   for (const RunPattern& pattern : holes.patterns) text << pattern.pattern << int(pattern.otherProfile);
   for (const HoleKind kind : holes.unstated) text << static_cast<int>(kind);

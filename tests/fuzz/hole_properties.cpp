@@ -2,39 +2,15 @@
 // and edited. The seed is fixed and printed; a building is thrown again by its index alone.
 #include <catch2/catch.hpp>
 
+#include "tests/fuzz/building_report.h"
 #include "tests/fuzz/hole_checker.h"
 #include "tests/fuzz/hole_moves.h"
 #include "tests/fuzz/layout_text.h"
 #include "tests/fuzz/moved.h"
-#include "tests/fuzz/random_building.h"
-#include "tests/fuzz/random_screws.h"
+#include "tests/fuzz/screwed_job.h"
 
 namespace ribwright::fuzz {
 namespace {
-
-constexpr std::uint64_t kScrewSeed = kSeed + 20;
-
-Job screwedJob(int index) {
-  Dice dice(kScrewSeed, index);
-  return withScrews(randomJob(kSeed, index), dice);
-}
-
-// Says what is wrong with this building and counts it; a test stops at its fifth bad building.
-class Report {
- public:
-  bool add(int index, const Job& job, const std::string& what) {
-    std::string said = what;
-    if (!what.empty()) {
-      said =
-          "seed " + std::to_string(kSeed) + ", building " + std::to_string(index) + "\n" + what + "\n" + jobText(job);
-    }
-    CHECK(said == "");
-    return !said.empty() && ++bad_ >= 5;
-  }
-
- private:
-  int bad_ = 0;
-};
 
 // Of a job's walls, each stated free.
 template <class Use>

@@ -5,9 +5,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-std::string text(Nm length) { return std::to_string(length); }
-
 // The layout's line against the stated one: at both sides of every joint, at the corners, beyond them and between.
 void compareLine(const char* what, const StatedLine& own, const HeightLine& found, Nm width, Complaints& complaints) {
   std::vector<Nm> places{-nm(Length::inches(2)),       -1, 0, 1, width / 3, width / 2, width - 1, width, width + 1,

@@ -2,6 +2,7 @@
 // edited. The seed is fixed and printed; a building is thrown again by its index alone.
 #include <catch2/catch.hpp>
 
+#include "tests/fuzz/building_report.h"
 #include "tests/fuzz/layout_checker.h"
 #include "tests/fuzz/layout_text.h"
 #include "tests/fuzz/moved.h"
@@ -9,23 +10,6 @@
 
 namespace ribwright::fuzz {
 namespace {
-
-std::string named(int index, const Job& job, const std::string& what) {
-  return "seed " + std::to_string(kSeed) + ", building " + std::to_string(index) + "\n" + what + "\n" + jobText(job);
-}
-
-// Says what is wrong with this building and counts it; a test stops at its fifth bad building.
-class Report {
- public:
-  bool add(int index, const Job& job, const std::string& what) {
-    const std::string said = what.empty() ? "" : named(index, job, what);
-    CHECK(said == "");
-    return !said.empty() && ++bad_ >= 5;
-  }
-
- private:
-  int bad_ = 0;
-};
 
 // Of a job's walls, each stated free; `use` gets the free job and the layout it came from.
 template <class Use>

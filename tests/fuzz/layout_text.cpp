@@ -7,23 +7,23 @@
 namespace ribwright::fuzz {
 namespace {
 
-class Text {
+class LayoutText {
  public:
-  Text& word(const std::string& word) {
+  LayoutText& word(const std::string& word) {
     text_ += word + " ";
     return *this;
   }
-  Text& operator<<(Length length) { return word(std::to_string(length.nanometres())); }
-  Text& operator<<(int number) { return word(std::to_string(number)); }
-  Text& operator<<(bool flag) { return word(flag ? "yes" : "no"); }
-  Text& operator<<(const std::optional<Length>& length) { return length ? *this << *length : word("-"); }
-  Text& operator<<(const Area& area) {
+  LayoutText& operator<<(Length length) { return word(std::to_string(length.nanometres())); }
+  LayoutText& operator<<(int number) { return word(std::to_string(number)); }
+  LayoutText& operator<<(bool flag) { return word(flag ? "yes" : "no"); }
+  LayoutText& operator<<(const std::optional<Length>& length) { return length ? *this << *length : word("-"); }
+  LayoutText& operator<<(const Area& area) {
     const Int128 halves = area.halfSquareNanometres();
     const auto billion = static_cast<std::int64_t>(1'000'000'000'000'000'000);
     return word(std::to_string(static_cast<std::int64_t>(halves / billion)) + "." +
                 std::to_string(static_cast<std::int64_t>(halves % billion)));
   }
-  Text& operator<<(const FaceVertex& vertex) { return *this << vertex.u << vertex.z; }
+  LayoutText& operator<<(const FaceVertex& vertex) { return *this << vertex.u << vertex.z; }
   void end() { text_ += "\n"; }
   std::string take() { return std::move(text_); }
 
@@ -48,13 +48,13 @@ std::vector<FaceVertex> plain(std::vector<FaceVertex> line) {
   return line;
 }
 
-void add(Text& text, const std::string& name, const HeightLine& line) {
+void add(LayoutText& text, const std::string& name, const HeightLine& line) {
   text.word(name);
   for (const FaceVertex& vertex : plain(line.vertices())) text << vertex;
   text.end();
 }
 
-void add(Text& text, const WallFace& face) {
+void add(LayoutText& text, const WallFace& face) {
   text.word("face").word(face.letter) << face.width << face.ridge;
   if (face.line) text << face.line->from.x << face.line->from.y << face.line->to.x << face.line->to.y;
   text.end();
@@ -64,7 +64,7 @@ void add(Text& text, const WallFace& face) {
   add(text, "concrete", face.concrete);
 }
 
-void add(Text& text, const CutRegion& cut) {
+void add(LayoutText& text, const CutRegion& cut) {
   text.word("cut").word(cut.id) << cut.penetration << cut.reachesFloor << cut.left << cut.right << cut.top;
   // What lies below an opening that reaches the floor has no meaning.
   if (!cut.reachesFloor) text << cut.bottom;
@@ -74,7 +74,7 @@ void add(Text& text, const CutRegion& cut) {
   add(text, "upper", cut.upper);
 }
 
-void add(Text& text, const SheetRun& run) {
+void add(LayoutText& text, const SheetRun& run) {
   text.word("run") << run.band << run.left << run.right << run.offset << run.faceLeft << run.faceRight << run.floor
                    << run.ceiling;
   for (const Length end : run.lapEnds) text << end;
@@ -88,7 +88,7 @@ void add(Text& text, const SheetRun& run) {
   }
 }
 
-void add(Text& text, const Piece& piece) {
+void add(LayoutText& text, const Piece& piece) {
   text.word("piece").word(piece.mark) << piece.run << piece.module << piece.tier << piece.hangOrder << piece.left
                                       << piece.right << piece.bottom << piece.top << piece.lowEdge << piece.highEdge
                                       << piece.leftEdge << piece.rightEdge << piece.peak << piece.blankLength;
@@ -107,7 +107,7 @@ void add(Text& text, const Piece& piece) {
   }
 }
 
-void add(Text& text, const OrderLine& line) {
+void add(LayoutText& text, const OrderLine& line) {
   text.word("order") << line.line;
   text.word(line.profile).word(line.colour) << line.translucent << line.thickness << line.length << line.coverArea;
   text << static_cast<int>(line.kilograms * 1000) << line.spares << line.firstSheet;
@@ -118,7 +118,7 @@ void add(Text& text, const OrderLine& line) {
 }  // namespace
 
 std::string layoutText(const WallLayout& layout) {
-  Text text;
+  LayoutText text;
   text.word("wall").word(layout.letter) << static_cast<int>(layout.direction.hand)
                                         << static_cast<int>(layout.direction.reason) << layout.direction.againstRule
                                         << layout.sheeted;
@@ -133,7 +133,7 @@ std::string layoutText(const WallLayout& layout) {
 std::string planText(const Plan& plan) {
   std::string all;
   for (const auto& wall : plan.walls) all += layoutText(wall->layout);
-  Text text;
+  LayoutText text;
   for (const OrderLine& line : plan.order.lines) add(text, line);
   for (const OrderedSheet& sheet : plan.order.sheets) {
     text.word("sheet") << sheet.line << sheet.used << sheet.drop;
@@ -164,7 +164,7 @@ std::string firstDifference(const std::string& a, const std::string& b) {
 }
 
 std::string jobText(const Job& job) {
-  Text text;
+  LayoutText text;
   for (const Wall& wall : job.walls) {
     text.word("wall").word(wall.letter).word("width") << wall.width;
     text.word("hang") << static_cast<int>(wall.hang);

@@ -12,7 +12,7 @@
 namespace ribwright::fuzz {
 namespace {
 
-constexpr std::uint64_t kSeed = 20'250'517;
+constexpr std::uint64_t kTextSeed = 20'250'517;
 
 constexpr std::array kStyles{LengthStyle{UnitSystem::FeetInches, '.'}, LengthStyle{UnitSystem::FeetInches, ','},
                              LengthStyle{UnitSystem::Millimetres, '.'}, LengthStyle{UnitSystem::Millimetres, ','}};
@@ -113,12 +113,12 @@ std::string listComplaint(const std::string& text, const LengthStyle& style) {
 TEST_CASE("any text is read or refused, and what is read comes back the same") {
   int accepted = 0;
   for (int i = 0; i < 400'000; ++i) {
-    Dice dice(kSeed, i);
+    Dice dice(kTextSeed, i);
     const std::string text = anyText(dice);
     const LengthStyle style = anyStyle(dice);
     const std::string wrong = complaint(text, style, accepted) + listComplaint(text, style);
     if (wrong.empty()) continue;
-    INFO("seed " << kSeed << ", text " << i << ": " << text);
+    INFO("seed " << kTextSeed << ", text " << i << ": " << text);
     FAIL(wrong);
   }
   // Were fewer than one in twenty read, the texts would prove little about reading.
@@ -214,12 +214,12 @@ Int128 nearest(const Made& made) {
 
 TEST_CASE("text made from known lengths is read as what it was made from") {
   for (int i = 0; i < 100'000; ++i) {
-    Dice dice(kSeed + 1, i);
+    Dice dice(kTextSeed + 1, i);
     const LengthStyle style = anyStyle(dice);
     const Made made = madeExpression(dice, style, 2, false);
     if (made.text.size() > 400) continue;
     const auto length = parseLength(made.text, style);
-    INFO("seed " << kSeed + 1 << ", text " << i << ": " << made.text);
+    INFO("seed " << kTextSeed + 1 << ", text " << i << ": " << made.text);
     if (!length) FAIL(length.faults().front().message);
     if (length.value().nanometres() != nearest(made)) FAIL("read as " << length.value().nanometres() << " nm");
   }

@@ -10,8 +10,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
 // Stations joined by straight lines; one station alone is known nowhere else.
 StatedLine joinedUp(const std::vector<std::pair<Nm, Nm>>& points) {
   StatedLine line;

@@ -7,8 +7,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
 // Stations at every hole of the girt, and between them some that read far off.
 std::vector<GirtReading> readingsAt(const MeasuredWall& wall, int girt, Dice& dice) {
   std::vector<Length> stations;

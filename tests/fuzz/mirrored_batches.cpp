@@ -6,17 +6,17 @@
 namespace ribwright::fuzz {
 namespace {
 
-class Text {
+class BatchText {
  public:
-  Text& operator<<(const std::string& word) {
+  BatchText& operator<<(const std::string& word) {
     text_ += word;
     text_ += ' ';
     return *this;
   }
-  Text& operator<<(Length length) { return *this << std::to_string(length.nanometres()); }
-  Text& operator<<(int number) { return *this << std::to_string(number); }
+  BatchText& operator<<(Length length) { return *this << std::to_string(length.nanometres()); }
+  BatchText& operator<<(int number) { return *this << std::to_string(number); }
   template <class One>
-  Text& operator<<(const std::vector<One>& all) {
+  BatchText& operator<<(const std::vector<One>& all) {
     for (const One& one : all) *this << one;
     return *this;
   }
@@ -30,7 +30,7 @@ class Text {
 // Every field; `turned`: what is a place u becomes width - u. Heights of rows less `raised`.
 std::string batchesText(const std::vector<DrillBatch>& batches, Length width, bool turned, Length raised = Length()) {
   const auto place = [&](Length u) { return turned ? width - u : u; };
-  Text text;
+  BatchText text;
   for (const DrillBatch& batch : batches) {
     const Lane& lane = batch.lane;
     text << batch.id << static_cast<int>(lane.height) << lane.run << lane.tier << int(lane.translucent);

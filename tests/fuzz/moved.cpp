@@ -7,8 +7,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Length at(Nm length) { return Length::nanometres(length); }
-
 std::vector<FacePoint> pointsOf(const StatedLine& line, Length width) {
   std::vector<FacePoint> points;
   for (const Segment& segment : line.segments) {
@@ -69,14 +67,13 @@ HeightLine lifted(const HeightLine& line, Length by) {
   return vertices.empty() ? HeightLine() : HeightLine(vertices);
 }
 
-// What was the left limit becomes the right one.
+}  // namespace
+
 void turnLimits(Length& left, Length& right, Length width) {
   const Length was = left;
   left = width - right;
   right = width - was;
 }
-
-}  // namespace
 
 Job freed(const Job& job, const Wall& wall, Hand hand) {
   Job one = job;

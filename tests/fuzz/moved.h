@@ -7,6 +7,9 @@
 
 namespace ribwright::fuzz {
 
+// What was the left limit becomes the right one.
+void turnLimits(Length& left, Length& right, Length width);
+
 // Only this wall, free, its top, its hang and its corner zone typed, every opening placed from the left corner.
 Job freed(const Job& job, const Wall& wall, Hand hand);
 // A job of one free wall.

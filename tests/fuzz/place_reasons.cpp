@@ -7,10 +7,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-using Why = Refusal::Why;
-
-Nm nm(Length length) { return length.nanometres(); }
-
 // The smallest whole upright distance that is at least `margin` square to the slope.
 Nm uprightMargin(const Segment& s, Nm margin) {
   const Int128 run = Int128(s.u1) - s.u0, rise = Int128(s.z1) - s.z0;
@@ -25,17 +21,18 @@ Nm uprightMargin(const Segment& s, Nm margin) {
 
 }  // namespace
 
-std::optional<Why> PlaceReasons::refused(const AskedPlace& place, const std::vector<int>& through) {
+std::optional<Refusal::Why> PlaceReasons::refused(const AskedPlace& place, const std::vector<int>& through) {
   const ScrewedRun& run = wall_.runs[static_cast<std::size_t>(place.run)];
-  if (run.metal.nearEdge(place.u, place.z, wall_.fromEdge(place.screw))) return Why::NearEdge;
-  if (through.size() > Hole::kMostSheets) return Why::TooManySheets;
+  if (run.metal.nearEdge(place.u, place.z, wall_.fromEdge(place.screw))) return Refusal::Why::NearEdge;
+  if (through.size() > Hole::kMostSheets) return Refusal::Why::TooManySheets;
   const bool stitch = place.kind == HoleKind::Stitch;
   const Spans& seats = seatsOf(run, stitch ? -1 : place.screw);
   for (const int index : through) {
     const ScrewedModule& module = run.modules[static_cast<std::size_t>(wall_.piece(index).module)];
-    if (!holds(seats, run.along.t(place.u) - module.line)) return stitch ? Why::NoCrown : Why::OffFlat;
+    if (!holds(seats, run.along.t(place.u) - module.line))
+      return stitch ? Refusal::Why::NoCrown : Refusal::Why::OffFlat;
   }
-  if (!stitch && place.kind != HoleKind::Jamb && offSteel(place)) return Why::OffScrewFace;
+  if (!stitch && place.kind != HoleKind::Jamb && offSteel(place)) return Refusal::Why::OffScrewFace;
   return std::nullopt;
 }
 

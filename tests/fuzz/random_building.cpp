@@ -2,11 +2,10 @@
 
 #include <string>
 
+#include "tests/core/tape_lengths.h"
+
 namespace ribwright::fuzz {
 namespace {
-
-Length mm(std::int64_t count) { return Length::millimetres(count); }
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
 
 Profile ribbed(const std::string& id, Length cover, Length over, Length under, Length increment, int ribs) {
   Profile profile;

@@ -1,12 +1,11 @@
 // Facts from site, and one statement changed.
 #include <string>
 
+#include "tests/core/tape_lengths.h"
 #include "tests/fuzz/random_building.h"
 
 namespace ribwright::fuzz {
 namespace {
-
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
 
 // By how much a sheet hangs off its place: mostly a little, within what a lap can take; now and then it leaves a gap.
 Length measuredOff(Dice& dice) {

@@ -5,8 +5,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-constexpr LengthRange steel{Length(), Length::millimetres(25), true};
-
 Profile filledProfile(FieldDice& dice) {
   Profile profile;
   profile.id = dice.id();
@@ -21,7 +19,7 @@ Profile filledProfile(FieldDice& dice) {
     profile.section.push_back({x, dice.within(anyLength)});
   }
   profile.section.push_back({last, dice.within(anyLength)});
-  profile.thickness = dice.within(steel);
+  profile.thickness = dice.within(kSteelThickness);
   profile.coatingGramsPerSquareMetre = dice.whole(0, 10'000);
   profile.lengths.shortest = dice.within({Length(), Length::feet(90), true});
   profile.lengths.longest = dice.within({profile.lengths.shortest, farthest, false});
@@ -130,10 +128,12 @@ Building filledBuilding(FieldDice& dice) {
 }
 
 SheetLot filledLot(FieldDice& dice) {
-  return {
-      dice.id(), dice.line(), dice.within(steel), dice.within(positive), dice.whole(0, 1'000'000), dice.list(4, [&] {
-        return dice.id();
-      })};
+  return {dice.id(),
+          dice.line(),
+          dice.within(kSteelThickness),
+          dice.within(positive),
+          dice.whole(0, 1'000'000),
+          dice.list(4, [&] { return dice.id(); })};
 }
 
 SiteFacts filledFacts(FieldDice& dice) {

@@ -13,6 +13,8 @@
 
 namespace ribwright::fuzz {
 
+inline constexpr LengthRange kSteelThickness{Length(), Length::millimetres(25), true};
+
 // Job `index` of a seed; always the same.
 Job filledJob(std::uint64_t seed, int index);
 

@@ -148,7 +148,7 @@ void sheets(FieldDice& dice, const Job& job, Wall& wall) {
                   dice.within(notNegative), dice.choice<EndLaps::Order>(1)};
 }
 
-void steel(FieldDice& dice, const Job& job, Wall& wall) {
+void fillSteel(FieldDice& dice, const Job& job, Wall& wall) {
   wall.girtSetting = dice.choice<GirtSetting>(1);
   wall.girts = dice.list(4, [&] { return filledGirt(dice, job); });
   wall.baseAngle = filledEdge(dice, job);
@@ -168,7 +168,7 @@ Wall filledWall(FieldDice& dice, const Job& job, const std::string& letter) {
   place(dice, wall);
   edges(dice, wall);
   sheets(dice, job, wall);
-  steel(dice, job, wall);
+  fillSteel(dice, job, wall);
   wall.openings = dice.list(4, [&] { return filledOpening(dice, job); });
   wall.penetrations = dice.list(3, [&] { return filledPenetration(dice); });
   wall.pattern = dice.idOf(job.patterns);

@@ -5,15 +5,13 @@
 namespace ribwright::fuzz {
 namespace {
 
-constexpr LengthRange steel{Length(), Length::millimetres(25), true};
-
 Trim filledTrim(FieldDice& dice) {
   Trim trim;
   trim.id = dice.id();
   trim.name = dice.line();
   trim.girth = dice.within(notNegative);
   trim.section = dice.list(4, [&] { return SectionPoint{dice.within(anyLength), dice.within(anyLength)}; });
-  trim.thickness = dice.within(steel);
+  trim.thickness = dice.within(kSteelThickness);
   trim.colour = dice.line();
   trim.stocked = dice.list(3, [&] { return dice.within(positive); });
   trim.spliceLap = dice.within(notNegative);
@@ -41,7 +39,7 @@ Price filledPrice(FieldDice& dice) {
   price.what = dice.choice<Price::What>(static_cast<int>(Price::What::Charge));
   price.item = dice.line();
   price.colour = dice.line();
-  price.thickness = dice.maybe([&] { return dice.within(steel); });
+  price.thickness = dice.maybe([&] { return dice.within(kSteelThickness); });
   price.per = dice.choice<Price::Per>(static_cast<int>(Price::Per::Kilogram));
   price.cents = dice.whole(0, 2'000'000'000);
   return price;

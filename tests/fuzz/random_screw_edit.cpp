@@ -1,11 +1,10 @@
 // One statement about screws changed.
+#include "tests/core/tape_lengths.h"
 #include "tests/fuzz/random_building.h"
 #include "tests/fuzz/random_screws.h"
 
 namespace ribwright::fuzz {
 namespace {
-
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
 
 void editPattern(ScrewPattern& pattern, Dice& dice) {
   if (pattern.rows.empty()) return;

@@ -4,13 +4,13 @@
 
 #include <algorithm>
 
+#include "tests/core/tape_lengths.h"
 #include "tests/fuzz/random_building.h"
 #include "tests/fuzz/stated_seats.h"
 
 namespace ribwright::fuzz {
 namespace {
 
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
 Length tenthsMm(std::int64_t count) { return Length::nanometres(100'000 * count); }
 
 Length onAFlat(const Profile& profile, const Screw& screw, Dice& dice) {

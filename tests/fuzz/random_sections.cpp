@@ -1,10 +1,9 @@
 // Cross-sections whose laps lie on a rib, on a corrugation or in the pan.
+#include "tests/core/tape_lengths.h"
 #include "tests/fuzz/random_screws.h"
 
 namespace ribwright::fuzz {
 namespace {
-
-Length mm(std::int64_t count) { return Length::millimetres(count); }
 
 using Line = std::vector<SectionPoint>;
 

@@ -1,14 +1,13 @@
 // Steel for screws: members, girts as plans type them, nested where they lap, columns, frames, edges of the wall.
 #include <algorithm>
 
+#include "tests/core/tape_lengths.h"
 #include "tests/fuzz/random_building.h"
 #include "tests/fuzz/random_screws.h"
 #include "tests/fuzz/stated_wall.h"
 
 namespace ribwright::fuzz {
 namespace {
-
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
 
 std::string anyMember(const Job& job, Dice& dice) { return dice.oneIn(6) ? "" : dice.of(job.members).id; }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/job/pattern_numbers.h"
+#include "tests/core/tape_lengths.h"
 #include "tests/fuzz/random_building.h"
 #include "tests/fuzz/random_screws.h"
 #include "tests/fuzz/stated_seats.h"
@@ -10,9 +11,6 @@
 
 namespace ribwright::fuzz {
 namespace {
-
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
-Length at(Nm length) { return Length::nanometres(length); }
 
 // What one person measured on one wall.
 class Survey {

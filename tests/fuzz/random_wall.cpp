@@ -2,13 +2,12 @@
 #include <algorithm>
 #include <string>
 
+#include "tests/core/tape_lengths.h"
 #include "tests/fuzz/random_building.h"
 #include "tests/fuzz/stated_wall.h"
 
 namespace ribwright::fuzz {
 namespace {
-
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
 
 Length lowestTop(const StatedFace& face) {
   Nm low = face.top.segments.front().z0;

@@ -5,9 +5,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-Length at(Nm length) { return Length::nanometres(length); }
-
 bool isInside(const Piece& piece, Nm u, Nm z) {
   for (std::size_t i = 0; i < piece.rings.size(); ++i) {
     if (placeIn(piece.rings[i], at(u), at(z)) != (i == 0 ? Place::Inside : Place::Outside)) return false;

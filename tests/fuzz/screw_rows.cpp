@@ -5,7 +5,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
 constexpr Nm kNoLimit = Nm(1) << 60;
 
 struct Limits {

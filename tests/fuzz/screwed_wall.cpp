@@ -5,8 +5,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
 bool reaches(Nm from, Nm to, Nm zoneFrom, Nm zoneTo) { return std::max(from, zoneFrom) < std::min(to, zoneTo); }
 
 std::set<Nm> lapRowsOf(const Wall& wall, const WallLayout& layout, int run, int module) {
@@ -23,7 +21,7 @@ std::set<Nm> lapRowsOf(const Wall& wall, const WallLayout& layout, int run, int 
 }
 
 template <class Named>
-const Named* byId(const std::vector<Named>& all, const std::string& id) {
+const Named* statedById(const std::vector<Named>& all, const std::string& id) {
   const auto found = std::find_if(all.begin(), all.end(), [&](const Named& one) { return one.id == id; });
   return found == all.end() ? nullptr : &*found;
 }
@@ -31,11 +29,13 @@ const Named* byId(const std::vector<Named>& all, const std::string& id) {
 }  // namespace
 
 int screwIndex(const Job& job, const std::string& id) {
-  const Screw* screw = id.empty() ? nullptr : byId(job.screws, id);
+  const Screw* screw = id.empty() ? nullptr : statedById(job.screws, id);
   return screw ? static_cast<int>(screw - job.screws.data()) : -1;
 }
 
-const Member* memberOf(const Job& job, const std::string& id) { return id.empty() ? nullptr : byId(job.members, id); }
+const Member* memberOf(const Job& job, const std::string& id) {
+  return id.empty() ? nullptr : statedById(job.members, id);
+}
 
 std::int64_t spacesOver(Nm length, Nm limit) {
   if (length <= 0) return 0;
@@ -78,7 +78,7 @@ ScrewedRun::ScrewedRun(const Job& theJob, const Wall& wall, const WallLayout& la
       job(&theJob) {
   const Band& band = wall.bands[static_cast<std::size_t>(run->band)];
   patternId = band.pattern.empty() ? wall.pattern : band.pattern;
-  const ScrewPattern* named = patternId.empty() ? nullptr : byId(theJob.patterns, patternId);
+  const ScrewPattern* named = patternId.empty() ? nullptr : statedById(theJob.patterns, patternId);
   otherProfile = named && !named->profile.empty() && named->profile != band.profile;
   pattern = otherProfile ? nullptr : named;
   const Nm width = nm(layout.face.width);

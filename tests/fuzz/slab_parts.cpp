@@ -10,7 +10,7 @@ bool overlap(Length a0, Length a1, Length b0, Length b1) { return std::max(a0, b
 
 }  // namespace
 
-Cell cellOf(const Slab& slab, const Part& part) {
+Cell cellOf(const Slab& slab, const SlabPart& part) {
   const auto at = [](Nm length) { return Length::nanometres(length); };
   return {at(slab.left),      at(slab.right),     at(part.low.left),
           at(part.low.right), at(part.high.left), at(part.high.right)};
@@ -97,20 +97,20 @@ Heights SlabParts::clipped(const StatedLine& line) const {
   return {std::clamp(z.left, low_.left, high_.left), std::clamp(z.right, low_.right, high_.right)};
 }
 
-std::vector<Part> SlabParts::parts() const {
-  std::vector<Part> parts;
+std::vector<SlabPart> SlabParts::parts() const {
+  std::vector<SlabPart> parts;
   for (std::size_t i = 0; i + 1 < lines_.size(); ++i) {
-    const Part part{lines_[i], lines_[i + 1]};
+    const SlabPart part{lines_[i], lines_[i + 1]};
     if (part.area(slab_) > 0) parts.push_back(part);
   }
   return parts;
 }
 
-bool SlabParts::between(const StatedLine& lower, const StatedLine& upper, const Part& part) const {
-  return Part{clipped(lower), clipped(upper)}.holds(part);
+bool SlabParts::between(const StatedLine& lower, const StatedLine& upper, const SlabPart& part) const {
+  return SlabPart{clipped(lower), clipped(upper)}.holds(part);
 }
 
-bool SlabParts::isCut(const Part& part) const {
+bool SlabParts::isCut(const SlabPart& part) const {
   return std::any_of(run_.cuts.begin(), run_.cuts.end(), [&](const StatedCut& cut) {
     return cut.left <= slab_.left && slab_.right <= cut.right && between(cut.lower, cut.upper, part);
   });
@@ -120,7 +120,7 @@ bool SlabParts::inRange(std::size_t sheet) const {
   return run_.sheets[sheet].left <= slab_.left && slab_.right <= run_.sheets[sheet].right;
 }
 
-std::vector<int> SlabParts::tiers(std::size_t sheet, const Part& part) const {
+std::vector<int> SlabParts::tiers(std::size_t sheet, const SlabPart& part) const {
   const bool cutAway = std::any_of(run_.legs.begin(), run_.legs.end(), [&](const LegCutAway& leg) {
     return leg.sheet == sheet && leg.left <= slab_.left && slab_.right <= leg.right &&
            between(leg.lower, leg.upper, part);

@@ -10,16 +10,16 @@
 namespace ribwright::fuzz {
 
 // A trapezoid of one slab.
-struct Part {
+struct SlabPart {
   Heights low, high;
   // Four times the height of its middle.
   Nm middle() const { return low.sum() + high.sum(); }
   // In half square nanometres.
   Int128 area(const Slab& slab) const { return Int128(high.sum() - low.sum()) * (slab.right - slab.left); }
-  bool holds(const Part& other) const { return 2 * low.sum() < other.middle() && other.middle() < 2 * high.sum(); }
+  bool holds(const SlabPart& other) const { return 2 * low.sum() < other.middle() && other.middle() < 2 * high.sum(); }
 };
 
-Cell cellOf(const Slab& slab, const Part& part);
+Cell cellOf(const Slab& slab, const SlabPart& part);
 // Through an edge of positive length.
 bool adjoin(const Cell& a, const Cell& b);
 
@@ -37,17 +37,17 @@ class SlabParts {
   // Rising, clipped to the face.
   const std::vector<Heights>& lines() const { return lines_; }
   // Those with an area.
-  std::vector<Part> parts() const;
-  bool isCut(const Part& part) const;
+  std::vector<SlabPart> parts() const;
+  bool isCut(const SlabPart& part) const;
   bool inRange(std::size_t sheet) const;
   // The tiers of a sheet that have metal in this part.
-  std::vector<int> tiers(std::size_t sheet, const Part& part) const;
+  std::vector<int> tiers(std::size_t sheet, const SlabPart& part) const;
 
  private:
   void addSegments();
   Heights across(const StatedLine& line) const;
   Nm heightAt(const Segment& segment, Nm u) const;
-  bool between(const StatedLine& lower, const StatedLine& upper, const Part& part) const;
+  bool between(const StatedLine& lower, const StatedLine& upper, const SlabPart& part) const;
 
   const RunGeometry& run_;
   Slab slab_;

@@ -8,7 +8,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
 Nm halfOf(Length length) { return nm(half(length)); }
 
 Nm columnPlace(const Wall& wall, int column) {

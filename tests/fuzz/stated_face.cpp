@@ -6,8 +6,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
 Nm distance(const PlanPoint& a, const PlanPoint& b) {
   const Int128 x = Int128(nm(b.x)) - nm(a.x), y = Int128(nm(b.y)) - nm(a.y);
   const Int128 square = x * x + y * y;

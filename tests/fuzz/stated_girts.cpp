@@ -6,9 +6,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-Length at(Nm length) { return Length::nanometres(length); }
-
 struct GirtRun {
   Span span;
   GirtFace face;

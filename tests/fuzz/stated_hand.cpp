@@ -9,7 +9,7 @@ namespace {
 
 long double x(const PlanPoint& p) { return static_cast<long double>(p.x.nanometres()); }
 long double y(const PlanPoint& p) { return static_cast<long double>(p.y.nanometres()); }
-long double apart(const PlanPoint& a, const PlanPoint& b) { return std::hypot(x(b) - x(a), y(b) - y(a)); }
+long double awayFrom(const PlanPoint& a, const PlanPoint& b) { return std::hypot(x(b) - x(a), y(b) - y(a)); }
 
 // Seen from outside, left to right: outside lies to the right of the way from the left corner to the right one.
 bool sees(const PlanLine& wall, const PlanPoint& eye) {
@@ -23,12 +23,12 @@ bool bySight(const Site& site, const PlanLine& wall, StatedHand& hand) {
   long double left = 0, right = 0, weights = 0;
   for (const SightPoint& point : site.sightPoints) {
     if (!sees(wall, point.at)) continue;
-    left += point.weight * apart(wall.from, point.at);
-    right += point.weight * apart(wall.to, point.at);
+    left += point.weight * awayFrom(wall.from, point.at);
+    right += point.weight * awayFrom(wall.to, point.at);
     weights += point.weight;
   }
   if (weights == 0) return false;
-  const long double difference = (left - right) / weights, limit = apart(wall.from, wall.to) / 100;
+  const long double difference = (left - right) / weights, limit = awayFrom(wall.from, wall.to) / 100;
   if (std::abs(std::abs(difference) - limit) < 10) hand.certain = false;
   if (std::abs(difference) <= limit) return false;
   hand.hand = difference > 0 ? Hand::LeftToRight : Hand::RightToLeft;
@@ -41,7 +41,7 @@ bool byWind(const Site& site, const PlanLine& wall, StatedHand& hand) {
   if (!site.windFrom) return false;
   const auto degrees = static_cast<long double>(site.windFrom->microdegrees + site.trueNorth.microdegrees) / 1e6L;
   const long double bearing = degrees * std::numbers::pi_v<long double> / 180;
-  const long double width = apart(wall.from, wall.to);
+  const long double width = awayFrom(wall.from, wall.to);
   const long double alongX = (x(wall.to) - x(wall.from)) / width, alongY = (y(wall.to) - y(wall.from)) / width;
   const long double along = -(std::sin(bearing) * alongX + std::cos(bearing) * alongY);
   if (std::abs(std::abs(along) - 0.01L) < 1e-7L) hand.certain = false;

@@ -7,8 +7,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
 Nm cutBeside(const ScrewedWall& wall, const JambFlange& jamb) {
   for (const CutRegion& cut : wall.layout.cuts) {
     if (!cut.penetration && cut.id == jamb.opening) return nm(jamb.left ? cut.left : cut.right);

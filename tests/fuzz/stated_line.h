@@ -8,11 +8,9 @@
 #include <optional>
 #include <vector>
 
-#include "core/units/length.h"
+#include "tests/fuzz/nanometres.h"
 
 namespace ribwright::fuzz {
-
-using Nm = std::int64_t;
 
 // Lower than any wall: an opening that reaches the floor has no lower edge.
 inline constexpr Nm kBelowAll = -(Nm(1) << 40);

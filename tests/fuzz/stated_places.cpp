@@ -5,8 +5,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
 bool inPlaceUnlessStated(HoleKind kind) {
   return kind != HoleKind::Base && kind != HoleKind::Eave && kind != HoleKind::Girt;
 }

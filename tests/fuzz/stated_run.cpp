@@ -5,9 +5,7 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-
-Nm within(Nm offset, Nm cover) {
+Nm withinCover(Nm offset, Nm cover) {
   const Nm rest = offset % cover;
   return rest < 0 ? rest + cover : rest;
 }
@@ -27,7 +25,7 @@ std::optional<Nm> seamAtJamb(const Start& start, const std::vector<StatedCut>& c
   const Nm edge = run.along.t(start.side == Start::Side::Left ? cut->left : cut->right);
   const bool nearStart = (start.side == Start::Side::Left) == (run.along.hand == Hand::LeftToRight);
   const Nm line = nearStart ? edge + nm(profile.over) : edge - nm(profile.under);
-  return within(line, nm(profile.cover));
+  return withinCover(line, nm(profile.cover));
 }
 
 }  // namespace
@@ -83,7 +81,7 @@ std::optional<Nm> statedOffset(const Job& job, const Wall& wall, const StatedFac
     case Start::Rule::SheetOnRidge: {
       const bool here = face.ridge && run.along.left < *face.ridge && *face.ridge < run.along.right;
       if (!here) return nm(profile.over);  // a run without the ridge starts flush
-      return within(run.along.t(*face.ridge) - (start.rule == Start::Rule::SheetOnRidge ? cover / 2 : 0), cover);
+      return withinCover(run.along.t(*face.ridge) - (start.rule == Start::Rule::SheetOnRidge ? cover / 2 : 0), cover);
     }
     case Start::Rule::SeamAtJamb:
       return seamAtJamb(start, cuts, run, profile);
@@ -113,7 +111,7 @@ bool isCandidate(const Job& job, const Wall& wall, const StatedFace& face, const
     }
   }
   if (offset == nm(profile.over)) return true;
-  return std::any_of(places.begin(), places.end(), [&](Nm place) { return within(place, cover) == offset; });
+  return std::any_of(places.begin(), places.end(), [&](Nm place) { return withinCover(place, cover) == offset; });
 }
 
 // The first module is the last one whose metal still reaches the start.

@@ -5,9 +5,6 @@
 namespace ribwright::fuzz {
 namespace {
 
-Nm nm(Length length) { return length.nanometres(); }
-Length at(Nm length) { return Length::nanometres(length); }
-
 Stretch level(Nm from, Nm to, Nm low, Nm high, Nm row) {
   Stretch stretch;
   stretch.from = at(from);

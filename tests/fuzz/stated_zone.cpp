@@ -9,11 +9,11 @@ namespace {
 
 Nm part(Nm whole, Nm above, Nm below) { return static_cast<Nm>(toNearestEven(Int128(whole) * above, below)); }
 
-struct Box {
+struct PlanBox {
   Nm x = 0, y = 0;
 };
 
-Box boxOf(const std::vector<PlanPoint>& outline) {
+PlanBox boxOf(const std::vector<PlanPoint>& outline) {
   Length left = outline.front().x, right = left, low = outline.front().y, high = low;
   for (const PlanPoint& point : outline) {
     left = std::min(left, point.x);
@@ -58,7 +58,7 @@ RoofHeights heightsOf(const std::vector<StatedLine>& lines) {
   return heights;
 }
 
-Nm asce(const Box& box, const RoofHeights& heights) {
+Nm asce(const PlanBox& box, const RoofHeights& heights) {
   const Nm least = std::min(box.x, box.y);
   const Nm mean = heights.eave + (heights.highest - heights.eave) / 2;
   const Nm height = heights.steep ? mean : heights.eave;
@@ -66,7 +66,7 @@ Nm asce(const Box& box, const RoofHeights& heights) {
   return std::max(std::min(part(least, 1, 10), part(height, 4, 10)), floor);
 }
 
-Nm en1991(const Box& box, const RoofHeights& heights, const StatedFace& face) {
+Nm en1991(const PlanBox& box, const RoofHeights& heights, const StatedFace& face) {
   Nm across = std::min(box.x, box.y);
   if (face.line && face.line->from.y == face.line->to.y) across = box.y;
   if (face.line && face.line->from.x == face.line->to.x) across = box.x;
@@ -82,7 +82,7 @@ std::optional<Nm> statedZone(const Job& job, const Wall& wall, const StatedFace&
   if (zones.rule == CornerZones::Rule::Typed) return zones.width.nanometres();
   if (job.building.outline.empty()) return std::nullopt;
   const RoofHeights heights = heightsOf(steelLines(job, wall, face));
-  const Box box = boxOf(job.building.outline);
+  const PlanBox box = boxOf(job.building.outline);
   return zones.rule == CornerZones::Rule::Asce7 ? asce(box, heights) : en1991(box, heights, face);
 }
 

@@ -17,16 +17,16 @@ namespace {
 
 using Where = TrimRule::Where;
 
-struct Building {
+struct TrimmedBuilding {
   Job job;
   Plan made;
   TrimTakeoff takeoff;
 };
 
 // Now and then a kerf, stock or rule of its own, so that splices, ends and drops all come about.
-Building building(int index) {
+TrimmedBuilding building(int index) {
   Dice dice(kSeed + 31, index);
-  Building one;
+  TrimmedBuilding one;
   one.job = takeShippedTrim(randomJob(kSeed, index)).value();
   one.job.settings.kerf = dice.length(Length(), Length::inches(0, 32));
   for (Trim& trim : one.job.trims) {
@@ -218,7 +218,7 @@ void checkCorners(const Job& job, const Plan& made, const std::vector<TrimPlace>
   refuse(complaints, counted != expected, "corners: " + std::to_string(counted) + " for " + std::to_string(expected));
 }
 
-void checkPlaces(const Building& one, Complaints& complaints) {
+void checkPlaces(const TrimmedBuilding& one, Complaints& complaints) {
   const auto places = trimPlaces(one.job, one.made.layouts());
   for (const TrimPlace& place : places) checkPlace(place, complaints);
   for (std::size_t i = 0; i < one.job.walls.size(); ++i) {
@@ -236,7 +236,7 @@ void checkPlaces(const Building& one, Complaints& complaints) {
   checkCorners(one.job, one.made, places, complaints);
 }
 
-void checkPieces(const Building& one, Complaints& complaints) {
+void checkPieces(const TrimmedBuilding& one, Complaints& complaints) {
   std::set<std::string> ids;
   for (const TrimPiece& piece : one.takeoff.pieces) {
     refuse(complaints, !ids.insert(piece.id).second, piece.id + ": called like another");
@@ -264,7 +264,7 @@ void checkStick(const Job& job, const TrimBatch& batch, const TrimStick& stick, 
          name + ": a drop thrown away");
 }
 
-void checkSticks(const Building& one, const std::vector<TrimBatch>& batches, Complaints& complaints) {
+void checkSticks(const TrimmedBuilding& one, const std::vector<TrimBatch>& batches, Complaints& complaints) {
   std::map<std::pair<int, int>, int> cutOf;
   for (const TrimBatch& batch : batches) {
     const Trim& trim = trimOf(one.job, batch.trim);
@@ -300,7 +300,7 @@ TEST_CASE("Trim of random buildings: every place once, lengths by their rules, e
   little.effort = 300'000;
   int bad = 0, pieces = 0, spliced = 0;
   for (int i = 0; i < 400 && bad < 5; ++i) {
-    const Building one = building(i);
+    const TrimmedBuilding one = building(i);
     Complaints complaints;
     checkPlaces(one, complaints);
     checkPieces(one, complaints);
@@ -319,7 +319,7 @@ TEST_CASE("The same building gives the same sticks") {
   CuttingOptions little;
   little.effort = 300'000;
   for (int i = 0; i < 20; ++i) {
-    const Building one = building(i), again = building(i);
+    const TrimmedBuilding one = building(i), again = building(i);
     CHECK(one.takeoff.pieces == again.takeoff.pieces);
     CHECK(trimBatches(one.job, one.takeoff, little) == trimBatches(again.job, again.takeoff, little));
   }

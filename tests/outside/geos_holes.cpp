@@ -39,7 +39,7 @@ std::vector<Metal> metalOf(const WallLayout& layout) {
 
 bool holds(const Shape& shape, const Shape& point) { return GEOSContains_r(geos(), shape.get(), point.get()) == 1; }
 
-double distance(const Shape& shape, const Shape& point) {
+double farOff(const Shape& shape, const Shape& point) {
   double apart = 0;
   REQUIRE(GEOSDistance_r(geos(), shape.get(), point.get(), &apart) == 1);
   return apart;
@@ -63,7 +63,7 @@ std::string faultOf(const Hole& hole, const std::vector<Metal>& metal, const std
     const Piece& piece = *metal[i].piece;
     if (goesThrough(hole, i) != (piece.run == hole.run && isNear(piece, hole, 0) && holds(metal[i].shape, point)))
       return goesThrough(hole, i) ? "off its sheet " + piece.mark : "not said to go through " + piece.mark;
-    if (piece.run == hole.run && isNear(piece, hole, least) && distance(metal[i].edges, point) < least)
+    if (piece.run == hole.run && isNear(piece, hole, least) && farOff(metal[i].edges, point) < least)
       return "near an edge of " + piece.mark;
   }
   const bool inCut = std::any_of(cuts.begin(), cuts.end(), [&](const Shape& cut) { return holds(cut, point); });

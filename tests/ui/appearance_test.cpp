@@ -14,6 +14,7 @@
 #include <QTreeWidget>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/elided_label.h"
 #include "ui/panels/is_seen.h"
 #include "ui/panels/perimeter_strip.h"
@@ -332,5 +333,5 @@ void AppearanceTest::rowsOfTablesAreAsTallAsTheirWords() {
   }
 }
 
-QTEST_MAIN(AppearanceTest)
+WINDOW_TEST(AppearanceTest)
 #include "appearance_test.moc"

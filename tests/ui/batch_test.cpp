@@ -11,6 +11,7 @@
 #include "core/editing/pattern_edits.h"
 #include "core/editing/survey_edits.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/board/wall_board.h"
 #include "ui/panels/elided_label.h"
 
@@ -238,5 +239,5 @@ void BatchTest::aConfirmationThatFellSaysSo() {
   QVERIFY(opened()->findChild<QLabel*>("patternStanding")->text().contains("has fallen"));
 }
 
-QTEST_MAIN(BatchTest)
+WINDOW_TEST(BatchTest)
 #include "batch_test.moc"

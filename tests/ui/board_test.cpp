@@ -9,6 +9,7 @@
 
 #include "core/job/job_file.h"
 #include "core/plan/plan.h"
+#include "tests/ui/window_tests.h"
 #include "ui/board/wall_board.h"
 
 using namespace ribwright;
@@ -66,9 +67,9 @@ QPalette dark() {
   return palette;
 }
 
-class Shown {
+class ShownBoard {
  public:
-  Shown(const std::string& job, std::size_t wall) : shown(picture(job, wall)) {
+  ShownBoard(const std::string& job, std::size_t wall) : shown(picture(job, wall)) {
     board.resize(1200, 560);
     board.setWall(shown);
     board.show();
@@ -98,7 +99,7 @@ class BoardTest : public QObject {
 };
 
 void BoardTest::fittingShowsTheWholeWall() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   const Box& face = it.shown->face;
   QVERIFY(face.width() > 1000);
   for (const auto& [x, y] : {std::pair(face.left, face.top), std::pair(face.right, face.bottom)})
@@ -109,7 +110,7 @@ void BoardTest::fittingShowsTheWholeWall() {
 }
 
 void BoardTest::zoomingKeepsThePointUnderTheCursor() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   const QPointF cursor(417, 233);
   for (const int turned : {120, 120, 360, -240, 60}) {
     const QPointF before = it.board.onShown(cursor);
@@ -122,7 +123,7 @@ void BoardTest::zoomingKeepsThePointUnderTheCursor() {
 }
 
 void BoardTest::draggingMovesTheWallAndPicksNothing() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   QSignalSpy chosen(&it.board, &WallBoard::partChosen);
   const QPointF before = it.board.onScreen({0, 0});
   QTest::mousePress(&it.board, Qt::LeftButton, {}, {500, 300});
@@ -135,7 +136,7 @@ void BoardTest::draggingMovesTheWallAndPicksNothing() {
 }
 
 void BoardTest::aClickChoosesWhatLiesThere() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   QSignalSpy chosen(&it.board, &WallBoard::partChosen);
   const Part opening = thing(*it.shown, Part::Kind::Opening, 0);
   QTest::mouseClick(&it.board, Qt::LeftButton, {}, middleOf(it.board, *it.shown, opening).toPoint());
@@ -150,7 +151,7 @@ void BoardTest::aClickChoosesWhatLiesThere() {
 }
 
 void BoardTest::hoveringTellsWhatLiesThere() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   QSignalSpy hovered(&it.board, &WallBoard::hovered);
   const Part opening = thing(*it.shown, Part::Kind::Opening, 0);
   const QPointF at = middleOf(it.board, *it.shown, opening).toPoint();
@@ -165,7 +166,7 @@ void BoardTest::hoveringTellsWhatLiesThere() {
 }
 
 void BoardTest::tabGoesThroughTheSheetsInHangingOrder() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   QTest::keyClick(&it.board, Qt::Key_Tab);
   QVERIFY(it.board.chosen() == thing(*it.shown, Part::Kind::Piece, 0));
   QTest::keyClick(&it.board, Qt::Key_Tab);
@@ -176,7 +177,7 @@ void BoardTest::tabGoesThroughTheSheetsInHangingOrder() {
 }
 
 void BoardTest::escapeLetsGoAndDoubleClickFits() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   const double whole = it.board.zoom();
   QTest::keyClick(&it.board, Qt::Key_Tab);
   QSignalSpy chosen(&it.board, &WallBoard::partChosen);
@@ -194,7 +195,7 @@ void BoardTest::escapeLetsGoAndDoubleClickFits() {
 }
 
 void BoardTest::showingAPartBringsItIntoView() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   for (int i = 0; i < 8; ++i) it.board.zoomIn();
   const Part last = it.shown->things.back().part;
   for (const Part& part : {thing(*it.shown, Part::Kind::Piece, 0), last, Part{Part::Kind::Screw, "B", "17"}}) {
@@ -204,7 +205,7 @@ void BoardTest::showingAPartBringsItIntoView() {
 }
 
 void BoardTest::whatIsChosenIsNotToldByColourAlone() {
-  Shown it("gable-workshop", 1);
+  ShownBoard it("gable-workshop", 1);
   QPalette grey = it.board.palette();
   grey.setColor(QPalette::Highlight, grey.color(QPalette::Text));
   it.board.setPalette(grey);
@@ -246,7 +247,7 @@ void BoardTest::pictures() {
       {"gable-workshop", 1}, {"metric-hall", 0}, {"doe-warehouse", 0}, {"l-shape", 0}, {"lean-to", 0}};
   for (const auto& [name, wall] : walls) {
     for (const bool night : {false, true}) {
-      Shown it(name, wall);
+      ShownBoard it(name, wall);
       if (night) it.board.setPalette(dark());
       const QString base = QString::fromLatin1(name) + (night ? "-dark" : "");
       save(it.board, base + "-whole", 1);
@@ -259,5 +260,5 @@ void BoardTest::pictures() {
   }
 }
 
-QTEST_MAIN(BoardTest)
+WINDOW_TEST(BoardTest)
 #include "board_test.moc"

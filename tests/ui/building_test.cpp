@@ -10,6 +10,7 @@
 
 #include "core/editing/building_edits.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/building_dialog.h"
 
 using namespace ribwright;
@@ -103,5 +104,5 @@ class BuildingTest : public QObject {
   std::unique_ptr<OpenWindow> window_;
 };
 
-QTEST_MAIN(BuildingTest)
+WINDOW_TEST(BuildingTest)
 #include "building_test.moc"

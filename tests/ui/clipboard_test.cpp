@@ -8,6 +8,7 @@
 #include <QTableView>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/wall_view.h"
 
 using namespace ribwright;
@@ -180,5 +181,5 @@ void ClipboardTest::keysOfATableAreTheTables() {
   QVERIFY(session().newest() == before);
 }
 
-QTEST_MAIN(ClipboardTest)
+WINDOW_TEST(ClipboardTest)
 #include "clipboard_test.moc"

@@ -12,6 +12,7 @@
 #include <array>
 #include <cmath>
 
+#include "tests/ui/window_tests.h"
 #include "ui/painting/board_inks.h"
 #include "ui/session/appearance.h"
 
@@ -109,5 +110,5 @@ class ColoursTest : public QObject {
   }
 };
 
-QTEST_MAIN(ColoursTest)
+WINDOW_TEST(ColoursTest)
 #include "colours_test.moc"

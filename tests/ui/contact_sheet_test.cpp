@@ -11,6 +11,7 @@
 #include "core/drawing/elevation.h"
 #include "tests/core/drawing/drawn_jobs.h"
 #include "tests/core/drawing/surveyed_job.h"
+#include "tests/ui/window_tests.h"
 #include "ui/painting/page_painter.h"
 
 using namespace ribwright;
@@ -20,7 +21,7 @@ namespace {
 constexpr double pixelsPerMillimetre = 4;
 constexpr int gap = 24, across = 3;
 
-struct Shown {
+struct ShownPage {
   const char* job;
   PaperSize paper;
   std::size_t page;
@@ -28,12 +29,13 @@ struct Shown {
 
 // The frozen gable is the usual case; the others are 334 sheets, a door of 60 ft, 3 ft of wall, bands with end laps on
 // two pages and their tables, girts closer than their heights can stand, and walls without sheets.
-const std::vector<Shown> shown = {{"frozen gable", PaperSize::Letter, 0},    {"screwed front", PaperSize::Tabloid, 0},
-                                  {"metric gable", PaperSize::A4, 0},        {"long wall", PaperSize::Letter, 0},
-                                  {"hangar door", PaperSize::A4, 0},         {"narrow wall", PaperSize::A4, 0},
-                                  {"tall banded wall", PaperSize::A3, 0},    {"tall banded wall", PaperSize::A3, 1},
-                                  {"stepped wall", PaperSize::A3, 0},        {"crowded girts", PaperSize::Letter, 0},
-                                  {"unsheeted walls", PaperSize::Letter, 0}, {"unsheeted walls", PaperSize::Letter, 2}};
+const std::vector<ShownPage> shown = {
+    {"frozen gable", PaperSize::Letter, 0},    {"screwed front", PaperSize::Tabloid, 0},
+    {"metric gable", PaperSize::A4, 0},        {"long wall", PaperSize::Letter, 0},
+    {"hangar door", PaperSize::A4, 0},         {"narrow wall", PaperSize::A4, 0},
+    {"tall banded wall", PaperSize::A3, 0},    {"tall banded wall", PaperSize::A3, 1},
+    {"stepped wall", PaperSize::A3, 0},        {"crowded girts", PaperSize::Letter, 0},
+    {"unsheeted walls", PaperSize::Letter, 0}, {"unsheeted walls", PaperSize::Letter, 2}};
 
 // The first page of every kind for measuring and drilling: of a front with doors, of girts every 3 in, of one that
 // nobody measured.
@@ -63,7 +65,7 @@ QImage painted(const Page& page) {
 }
 
 // How much of a picture is ink, in thousandths.
-double inked(const QImage& image) {
+double darkPerMille(const QImage& image) {
   qint64 dark = 0;
   for (int y = 0; y < image.height(); ++y) {
     const auto* line = reinterpret_cast<const QRgb*>(image.constScanLine(y));
@@ -81,20 +83,20 @@ class ContactSheetTest : public QObject {
   void everyKindOfPageIsPainted() {
     const std::vector<DrawnJob> jobs = drawnJobs();
     std::vector<QImage> pages;
-    for (const Shown& one : shown) {
+    for (const ShownPage& one : shown) {
       const auto job =
           std::find_if(jobs.begin(), jobs.end(), [&](const DrawnJob& drawn) { return drawn.name == one.job; });
       QVERIFY2(job != jobs.end(), one.job);
       const auto made = elevationPages(job->job, job->plan, one.paper);
       QVERIFY2(one.page < made.size(), one.job);
       pages.push_back(painted(made[one.page]));
-      QVERIFY2(inked(pages.back()) > 4, one.job);    // more than a frame alone
-      QVERIFY2(inked(pages.back()) < 150, one.job);  // and no black sheet
+      QVERIFY2(darkPerMille(pages.back()) > 4, one.job);    // more than a frame alone
+      QVERIFY2(darkPerMille(pages.back()) < 150, one.job);  // and no black sheet
     }
     for (const Page& page : drillKinds()) {
       pages.push_back(painted(page));
-      QVERIFY2(inked(pages.back()) > 4, page.title.c_str());
-      QVERIFY2(inked(pages.back()) < 150, page.title.c_str());
+      QVERIFY2(darkPerMille(pages.back()) > 4, page.title.c_str());
+      QVERIFY2(darkPerMille(pages.back()) < 150, page.title.c_str());
     }
     const QString folder = qEnvironmentVariable("RIBWRIGHT_PICTURES");
     if (!folder.isEmpty()) QVERIFY(sheetOf(pages).save(folder + "/contact-sheet.png"));
@@ -128,5 +130,5 @@ class ContactSheetTest : public QObject {
   }
 };
 
-QTEST_MAIN(ContactSheetTest)
+WINDOW_TEST(ContactSheetTest)
 #include "contact_sheet_test.moc"

@@ -13,6 +13,7 @@
 
 #include "core/editing/placed_order_edits.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/cost_panel.h"
 #include "ui/panels/difference_panel.h"
 #include "ui/panels/order_tabs.h"
@@ -236,5 +237,5 @@ void CostPanelTest::picturesOfThePages() {
   keep(page<PlacedPanel>(), "order-placed.png");
 }
 
-QTEST_MAIN(CostPanelTest)
+WINDOW_TEST(CostPanelTest)
 #include "cost_panel_test.moc"

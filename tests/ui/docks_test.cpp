@@ -4,6 +4,7 @@
 #include <QTabWidget>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 
@@ -66,5 +67,5 @@ class DocksTest : public QObject {
   }
 };
 
-QTEST_MAIN(DocksTest)
+WINDOW_TEST(DocksTest)
 #include "docks_test.moc"

@@ -4,6 +4,7 @@
 
 #include "tests/ui/open_window.h"
 #include "tests/ui/tool_bench.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/plan_inset.h"
 
 using namespace ribwright;
@@ -268,5 +269,5 @@ class DraggedPartsTest : public QObject {
   }
 };
 
-QTEST_MAIN(DraggedPartsTest)
+WINDOW_TEST(DraggedPartsTest)
 #include "dragged_parts_test.moc"

@@ -9,13 +9,14 @@
 #include "core/drawing/page_frame.h"
 #include "core/output/svg.h"
 #include "tests/ui/paper_samples.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 using namespace ribwright::papertest;
 
 namespace {
 
-constexpr int perMillimetre = 20;
+constexpr int dotsPerMillimetre = 20;
 
 // Outer edge of the scale bar's outline, in mm.
 std::optional<Box> scaleBar(const Page& page) {
@@ -36,30 +37,30 @@ QRect around(const Box& bar) {
 
 // Length of the dark run along the lower line of the bar, in mm, in a picture of the part `shown`.
 double darkRun(const QImage& image, const QRect& shown, const Box& bar) {
-  const int y = qRound((bar.bottom - 0.17 - shown.top()) * perMillimetre);
+  const int y = qRound((bar.bottom - 0.17 - shown.top()) * dotsPerMillimetre);
   const auto dark = [&](int x) { return qGray(image.pixel(x, y)) < 128; };
-  int left = qRound((bar.middle().x - shown.left()) * perMillimetre), right = left;
+  int left = qRound((bar.middle().x - shown.left()) * dotsPerMillimetre), right = left;
   if (!dark(left)) return 0;
   while (left > 0 && dark(left - 1)) --left;
   while (right + 1 < image.width() && dark(right + 1)) ++right;
-  return double(right - left + 1) / perMillimetre;
+  return double(right - left + 1) / dotsPerMillimetre;
 }
 
 QImage svgPicture(const Page& page, const QRect& shown) {
   QSvgRenderer renderer(QByteArray::fromStdString(svgText(page)));
   const PaperExtent extent = extentOf(page.paper);
-  QImage image(shown.size() * perMillimetre, QImage::Format_RGB32);
+  QImage image(shown.size() * dotsPerMillimetre, QImage::Format_RGB32);
   image.fill(Qt::white);
   QPainter painter(&image);
-  painter.translate(-shown.topLeft() * perMillimetre);
-  renderer.render(&painter, QRectF(0, 0, extent.width * perMillimetre, extent.height * perMillimetre));
+  painter.translate(-shown.topLeft() * dotsPerMillimetre);
+  renderer.render(&painter, QRectF(0, 0, extent.width * dotsPerMillimetre, extent.height * dotsPerMillimetre));
   return image;
 }
 
 QImage pdfPicture(const QString& pdf, const QString& picture, const QRect& shown) {
-  const auto pixels = [](int mm) { return QString::number(mm * perMillimetre); };
-  told("pdftoppm", {"-r", QString::number(perMillimetre * 25.4), "-f", "1", "-l", "1", "-x", pixels(shown.left()), "-y",
-                    pixels(shown.top()), "-W", pixels(shown.width()), "-H", pixels(shown.height()), "-singlefile",
+  const auto pixels = [](int mm) { return QString::number(mm * dotsPerMillimetre); };
+  told("pdftoppm", {"-r", QString::number(dotsPerMillimetre * 25.4), "-f", "1", "-l", "1", "-x", pixels(shown.left()),
+                    "-y", pixels(shown.top()), "-W", pixels(shown.width()), "-H", pixels(shown.height()), "-singlefile",
                     "-gray", "-png", pdf, picture});
   return QImage(picture + ".png");
 }
@@ -82,7 +83,7 @@ int missingDots(const QImage& image, const QRect& shown, const std::vector<Paper
   int missing = 0;
   for (const PaperPoint& dot : dots) {
     if (!QRectF(shown).adjusted(1, 1, -1, -1).contains(dot.x, dot.y)) continue;
-    const auto pixel = [](double at) { return qFloor(at * perMillimetre); };
+    const auto pixel = [](double at) { return qFloor(at * dotsPerMillimetre); };
     missing += qGray(image.pixel(pixel(dot.x - shown.left()), pixel(dot.y - shown.top()))) < 128 ? 0 : 1;
     ++seen;
   }
@@ -143,7 +144,7 @@ class ElevationPdfTest : public QObject {
   }
 
   QTemporaryDir folder_;
-  std::vector<Sample> samples_ = samples();
+  std::vector<Sample> samples_ = paperSamples();
 };
 
 void ElevationPdfTest::theScaleBarMeasuresTrueInPdfAndSvg() {
@@ -204,5 +205,5 @@ void ElevationPdfTest::aWallOf334SheetsStaysSmall() {
   QVERIFY2(pdf.size() < 1'500'000, qPrintable(QString::number(pdf.size())));
 }
 
-QTEST_MAIN(ElevationPdfTest)
+WINDOW_TEST(ElevationPdfTest)
 #include "elevation_pdf_test.moc"

@@ -4,6 +4,7 @@
 
 #include "core/editing/new_job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/elided_label.h"
 
 using namespace ribwright;
@@ -73,5 +74,5 @@ class EmptyWallTest : public QObject {
   Job job_;
 };
 
-QTEST_MAIN(EmptyWallTest)
+WINDOW_TEST(EmptyWallTest)
 #include "empty_wall_test.moc"

@@ -14,6 +14,7 @@
 #include "core/editing/job_fields.h"
 #include "core/job/job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/field_editor.h"
 #include "ui/panels/job_dialog.h"
 
@@ -175,7 +176,8 @@ class FieldsTest : public QObject {
     QTest::keyClick(line("field:walls.openings.width"), Qt::Key_Z, Qt::ControlModifier);
     QVERIFY(width() == before);
     QTest::keyClicks(line("field:walls.openings.width"), "7");
-    QTest::keyClick(line("field:walls.openings.width"), Qt::Key_Z, Qt::ControlModifier);  // what is being typed is the line's
+    QTest::keyClick(line("field:walls.openings.width"), Qt::Key_Z,
+                    Qt::ControlModifier);  // what is being typed is the line's
     QVERIFY(made_->session().history()->canRedo());
   }
 
@@ -295,5 +297,5 @@ class FieldsTest : public QObject {
 
 }  // namespace ribwright
 
-QTEST_MAIN(ribwright::FieldsTest)
+WINDOW_TEST(FieldsTest)
 #include "fields_test.moc"

@@ -7,6 +7,7 @@
 #include <QPushButton>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/finding_list.h"
 #include "ui/panels/remedy_bar.h"
 
@@ -177,5 +178,5 @@ void FindingTest::numbersAreConfirmedFromTheirFinding() {
   QTRY_VERIFY(window_->window->findChild<QDialog*>());
 }
 
-QTEST_MAIN(FindingTest)
+WINDOW_TEST(FindingTest)
 #include "finding_test.moc"

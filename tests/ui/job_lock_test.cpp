@@ -11,6 +11,7 @@
 
 #include "core/job/job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/session/job_lock.h"
 
 using namespace ribwright;
@@ -225,5 +226,5 @@ void JobLockTest::whatCannotBeLockedIsToldAndOpensAllTheSame() {
            qPrintable(second_->window->statusBar()->currentMessage()));
 }
 
-QTEST_MAIN(JobLockTest)
+WINDOW_TEST(JobLockTest)
 #include "job_lock_test.moc"

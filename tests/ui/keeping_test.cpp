@@ -9,6 +9,7 @@
 
 #include "core/job/job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/kept_dialog.h"
 #include "ui/session/kept_search.h"
 #include "ui/session/recent_jobs.h"
@@ -394,5 +395,5 @@ void KeepingTest::aFileChangedSinceIsNotOverwrittenUnasked() {
   QVERIFY(readFile(path_) == changed);
 }
 
-QTEST_MAIN(KeepingTest)
+WINDOW_TEST(KeepingTest)
 #include "keeping_test.moc"

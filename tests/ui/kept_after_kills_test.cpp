@@ -16,6 +16,7 @@
 #include <set>
 
 #include "core/job/job_file.h"
+#include "tests/ui/window_tests.h"
 #include "ui/session/file_digest.h"
 #include "ui/session/keeper.h"
 #include "ui/session/kept_search.h"
@@ -194,7 +195,8 @@ void KeptAfterKillsTest::killOnce(unsigned seed, const char* how) {
   std::mt19937 dice(seed);
   const int moment = static_cast<int>(dice() % latestKill);
   QProcess program;
-  program.start(QCoreApplication::applicationFilePath(), {how, folder.path(), QString::number(seed)});
+  program.start(QCoreApplication::applicationFilePath(),
+                {"kept_after_kills_test", how, folder.path(), QString::number(seed)});
   QVERIFY(program.waitForStarted());
   if (seed % 2 == 0 || how != plainly) program.waitForReadyRead();  // half of them while it surely is at work
   QTest::qSleep(moment);
@@ -218,16 +220,17 @@ void KeptAfterKillsTest::whatWasReportedAsKeptIsFoundAgain() {
   QVERIFY2(reported_ > kills && offered_ > kills / 5, "killed too early to tell anything");
 }
 
-int main(int argc, char** argv) {
+// The program that is killed is this one too.
+static int killingOrKilled(int argc, char** argv) {
   if (argc == 4) {
     const QString folder = QString::fromLocal8Bit(argv[2]);
     const unsigned seed = QByteArray(argv[3]).toUInt();
     if (argv[1] == std::string(plainly)) return edit(argc, argv, folder, seed);
     if (argv[1] == std::string(inWindow)) return editInWindow(argc, argv, folder, seed);
   }
-  const QCoreApplication application(argc, argv);
-  KeptAfterKillsTest test;
-  return QTest::qExec(&test, argc, argv);
+  return runTest<KeptAfterKillsTest, QCoreApplication>(argc, argv);
 }
+
+[[maybe_unused]] static const bool knownKilling = addWindowTest(__FILE__, killingOrKilled);
 
 #include "kept_after_kills_test.moc"

@@ -2,6 +2,7 @@
 #include <QtTest>
 
 #include "core/drawing/board_forms.h"
+#include "tests/ui/window_tests.h"
 #include "ui/painting/label_places.h"
 
 using namespace ribwright;
@@ -62,5 +63,5 @@ void LabelPlacesTest::aSheetsMarkSlidesAlongItsSheet() {
   QVERIFY(QRectF(100, -3370, 900, 4000).contains(place));
 }
 
-QTEST_MAIN(LabelPlacesTest)
+WINDOW_TEST(LabelPlacesTest)
 #include "label_places_test.moc"

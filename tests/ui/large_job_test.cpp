@@ -7,6 +7,7 @@
 #include <QTableView>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/session/survey_file.h"
 
 using namespace ribwright;
@@ -110,5 +111,5 @@ void LargeJobTest::paperIsOfTheLastEdit() {
   QTRY_COMPARE(ended.count(), 1);
 }
 
-QTEST_MAIN(LargeJobTest)
+WINDOW_TEST(LargeJobTest)
 #include "large_job_test.moc"

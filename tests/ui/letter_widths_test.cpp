@@ -3,6 +3,7 @@
 
 #include "core/drawing/letter_widths.h"
 #include "core/drawing/text_extent.h"
+#include "tests/ui/window_tests.h"
 #include "ui/painting/paper_font.h"
 
 using namespace ribwright;
@@ -53,5 +54,5 @@ void LetterWidthsTest::capitalsAreAsHighAsTheTableSays() {
   }
 }
 
-QTEST_MAIN(LetterWidthsTest)
+WINDOW_TEST(LetterWidthsTest)
 #include "letter_widths_test.moc"

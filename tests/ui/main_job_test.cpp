@@ -16,6 +16,7 @@
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/board/wall_board.h"
 
 using namespace ribwright;
@@ -73,12 +74,12 @@ void meanwhile(const std::function<void(QWidget*)>& act) {
 }
 
 // To be looked at, where it is asked for.
-void keep(QWidget& seen, const char* name) {
+void keepPicture(QWidget& seen, const char* name) {
   const QString folder = qEnvironmentVariable("RIBWRIGHT_PICTURES");
   if (!folder.isEmpty()) seen.grab().save(QDir(folder).filePath(QLatin1String(name) + QStringLiteral(".png")));
 }
 
-Length ft(int feet, int inches = 0) { return Length::feet(feet, inches); }
+Length feet(int feet, int inches = 0) { return Length::feet(feet, inches); }
 
 struct Stands {
   const char *wall, *id;
@@ -87,9 +88,9 @@ struct Stands {
 
 // As the plans have them.
 const std::vector<Stands> plans = {
-    {"A", "DR1", ft(4), ft(3, 4), {}, ft(7, 2)},  {"A", "DR2", ft(24), ft(12), {}, ft(10)},
-    {"A", "W1", ft(48), ft(4), ft(3, 6), ft(3)}, {"B", "W2", ft(8), ft(4), ft(3, 6), ft(3)},
-    {"B", "W3", ft(28), ft(4), ft(3, 6), ft(3)},
+    {"A", "DR1", feet(4), feet(3, 4), {}, feet(7, 2)},   {"A", "DR2", feet(24), feet(12), {}, feet(10)},
+    {"A", "W1", feet(48), feet(4), feet(3, 6), feet(3)}, {"B", "W2", feet(8), feet(4), feet(3, 6), feet(3)},
+    {"B", "W3", feet(28), feet(4), feet(3, 6), feet(3)},
 };
 
 QString pdfText(const QString& path) {
@@ -124,11 +125,12 @@ class MainJobTest : public QObject {
       hand.fieldBy('G', "3' 6\", 7' 4\"");
       hand.key(Qt::Key_Tab);
       hand.enter("3' 6\", 7' 4\", 11', 14' 6\"");
-      keep(*dialog, "new-job-typed");
+      keepPicture(*dialog, "new-job-typed");
       hand.key(Qt::Key_Return, Qt::ControlModifier);
     });
     hand.key(Qt::Key_N, Qt::ControlModifier);
-    QVERIFY2(window.session().isOpen(), qPrintable(QStringLiteral("%1 entries, %2 keys").arg(hand.entries).arg(hand.keys)));
+    QVERIFY2(window.session().isOpen(),
+             qPrintable(QStringLiteral("%1 entries, %2 keys").arg(hand.entries).arg(hand.keys)));
     QCOMPARE(window.session().job().name, std::string("Feed store"));
     QCOMPARE(window.session().job().walls.size(), std::size_t(4));
 
@@ -168,7 +170,8 @@ class MainJobTest : public QObject {
     hand.key(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
     QVERIFY(ended.count() > 0 || ended.wait(60'000));
     const QString page = pdfText(folder.filePath(QStringLiteral("elevations.pdf")));
-    for (const char* printed : {"Feed store", "DR1", "DR2", "W1", "W2", "W3", "3' 4\"", "12' 0\"", "48' 0\"", "28' 0\""})
+    for (const char* printed :
+         {"Feed store", "DR1", "DR2", "W1", "W2", "W3", "3' 4\"", "12' 0\"", "48' 0\"", "28' 0\""})
       QVERIFY2(page.contains(QLatin1String(printed)), printed);
     QVERIFY(!window.session().plan().hasStop());
 
@@ -178,5 +181,5 @@ class MainJobTest : public QObject {
   }
 };
 
-QTEST_MAIN(MainJobTest)
+WINDOW_TEST(MainJobTest)
 #include "main_job_test.moc"

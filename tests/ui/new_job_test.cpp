@@ -8,6 +8,7 @@
 
 #include "core/editing/new_job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/kept_new_job.h"
 #include "ui/panels/new_job_dialog.h"
 #include "ui/panels/new_job_picture.h"
@@ -185,5 +186,5 @@ class NewJobTest : public QObject {
   std::unique_ptr<QTemporaryDir> settings_;
 };
 
-QTEST_MAIN(NewJobTest)
+WINDOW_TEST(NewJobTest)
 #include "new_job_test.moc"

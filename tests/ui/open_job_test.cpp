@@ -7,6 +7,7 @@
 #include <QTreeWidget>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/session/recent_jobs.h"
 
 using namespace ribwright;
@@ -78,7 +79,8 @@ void OpenJobTest::theTablesSayWhatTheLayoutSays() {
       for (int row = 0; row < sheets->rowCount(); ++row)
         QCOMPARE(sheets->index(row, 0).data().toString().toStdString(), pieces[std::size_t(row)].mark);
       const Wall& stated = window_->session().chosenWall();
-      QCOMPARE(find<QTableView>("openingsTable")->model()->rowCount(), int(stated.openings.size()) + 1);  // and a new one
+      QCOMPARE(find<QTableView>("openingsTable")->model()->rowCount(),
+               int(stated.openings.size()) + 1);  // and a new one
       QCOMPARE(find<QTableView>("penetrationsTable")->model()->rowCount(), int(stated.penetrations.size()) + 1);
     }
   }
@@ -233,5 +235,5 @@ void OpenJobTest::anEditIsUndoneAndDoneAgain() {
   QVERIFY(!find<QAction>("redo")->isEnabled());
 }
 
-QTEST_MAIN(OpenJobTest)
+WINDOW_TEST(OpenJobTest)
 #include "open_job_test.moc"

@@ -6,6 +6,7 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+#include "tests/ui/whole_file.h"
 #include "ui/panels/perimeter_strip.h"
 #include "ui/panels/wall_tile.h"
 #include "ui/session/main_window.h"
@@ -21,16 +22,6 @@ inline QStringList samplePaths() {
 }
 
 inline QString workshop() { return samples().filePath("gable-workshop.json"); }
-
-inline bool writeFile(const QString& path, const QByteArray& bytes) {
-  QFile file(path);
-  return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size();
-}
-
-inline QByteArray readFile(const QString& path) {
-  QFile file(path);
-  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-}
 
 class OpenWindow {
  public:

@@ -3,6 +3,7 @@
 
 #include "core/job/by_id.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/session/opening_file.h"
 
 using namespace ribwright;
@@ -74,5 +75,5 @@ void OpeningFileTest::bothStandInTheMenu() {
   for (const char* name : {"readOpenings", "writeOpenings"}) QVERIFY(window_->find<QAction>(name)->isEnabled());
 }
 
-QTEST_MAIN(OpeningFileTest)
+WINDOW_TEST(OpeningFileTest)
 #include "opening_file_test.moc"

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/length_chart.h"
 #include "ui/panels/order_tabs.h"
 
@@ -121,5 +122,5 @@ class OrderPanelTest : public QObject {
   }
 };
 
-QTEST_MAIN(OrderPanelTest)
+WINDOW_TEST(OrderPanelTest)
 #include "order_panel_test.moc"

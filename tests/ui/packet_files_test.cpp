@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "tests/ui/paper_samples.h"
+#include "tests/ui/window_tests.h"
 #include "ui/painting/paper_font.h"
 #include "ui/printing/packet_files.h"
 
@@ -33,7 +34,7 @@ class PacketFilesTest : public QObject {
     return thread;
   }
 
-  const Sample sample_ = samples().at(1);  // the gable workshop
+  const Sample sample_ = paperSamples().at(1);  // the gable workshop
 };
 
 void PacketFilesTest::stepsCountUpToTheirEnd() {
@@ -109,5 +110,5 @@ void PacketFilesTest::theDateOfTheJobIsThatOfThePdf() {
   QVERIFY(undated.contains("Pages:") && !undated.contains("Date"));
 }
 
-QTEST_MAIN(PacketFilesTest)
+WINDOW_TEST(PacketFilesTest)
 #include "packet_files_test.moc"

@@ -4,29 +4,31 @@
 #include <QtTest>
 
 #include "core/drawing/text_extent.h"
+#include "tests/ui/window_tests.h"
 #include "ui/painting/page_painter.h"
 
 using namespace ribwright;
 
 namespace {
 
-constexpr double perMillimetre = 20;
+constexpr double paintedPerMillimetre = 20;
 
 // Ink of a drawing in millimetres.
 Box inkOf(const Drawing& drawing) {
-  QImage image(80 * int(perMillimetre), 80 * int(perMillimetre), QImage::Format_Grayscale8);
+  QImage image(80 * int(paintedPerMillimetre), 80 * int(paintedPerMillimetre), QImage::Format_Grayscale8);
   image.fill(Qt::white);
   QPainter painter(&image);
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.scale(perMillimetre, perMillimetre);
-  paintDrawing(painter, drawing, 1 / perMillimetre);
+  painter.scale(paintedPerMillimetre, paintedPerMillimetre);
+  paintDrawing(painter, drawing, 1 / paintedPerMillimetre);
   painter.end();
   Box ink{1e9, 1e9, -1e9, -1e9};
   for (int y = 0; y < image.height(); ++y) {
     const uchar* line = image.constScanLine(y);
     for (int x = 0; x < image.width(); ++x) {
       if (line[x] > 127) continue;
-      ink = united(ink, {x / perMillimetre, y / perMillimetre, (x + 1) / perMillimetre, (y + 1) / perMillimetre});
+      ink = united(ink, {x / paintedPerMillimetre, y / paintedPerMillimetre, (x + 1) / paintedPerMillimetre,
+                         (y + 1) / paintedPerMillimetre});
     }
   }
   return ink;
@@ -93,8 +95,8 @@ void PaintedTextTest::linesHaveTheirWidth() {
   QVERIFY(qAbs(ink.width() - 50) < 0.06);
   const Box pixels =
       inkOf(drawingOf(Stroke{{{10, 20}, {60, 20}}, false, {4, StrokeWidth::In::PixelsOnScreen}, Dash::Solid, -1}));
-  QVERIFY(qAbs(pixels.height() - 4 / perMillimetre) < 0.06);
+  QVERIFY(qAbs(pixels.height() - 4 / paintedPerMillimetre) < 0.06);
 }
 
-QTEST_MAIN(PaintedTextTest)
+WINDOW_TEST(PaintedTextTest)
 #include "painted_text_test.moc"

@@ -20,7 +20,7 @@ struct Sample {
   Plan plan;
 };
 
-inline std::vector<Sample> samples() {
+inline std::vector<Sample> paperSamples() {
   std::vector<Sample> all;
   const QDir folder(QStringLiteral(RIBWRIGHT_ROOT "/sample-jobs"));
   for (const QString& name : folder.entryList({"*.json"})) {

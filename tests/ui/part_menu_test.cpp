@@ -3,6 +3,7 @@
 
 #include "tests/ui/open_window.h"
 #include "tests/ui/tool_bench.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 
@@ -56,5 +57,5 @@ class PartMenuTest : public QObject {
   }
 };
 
-QTEST_MAIN(PartMenuTest)
+WINDOW_TEST(PartMenuTest)
 #include "part_menu_test.moc"

@@ -5,6 +5,7 @@
 #include <QtTest>
 
 #include "tests/ui/paper_samples.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 using namespace ribwright::papertest;
@@ -41,7 +42,7 @@ class PdfDocumentTest : public QObject {
   }
 
   QTemporaryDir folder_;
-  std::vector<Sample> samples_ = samples();
+  std::vector<Sample> samples_ = paperSamples();
 };
 
 namespace {
@@ -242,5 +243,5 @@ void PdfDocumentTest::workIsStoppedBetweenPages() {
   QCOMPARE(asked, int(pages.size()));
 }
 
-QTEST_MAIN(PdfDocumentTest)
+WINDOW_TEST(PdfDocumentTest)
 #include "pdf_document_test.moc"

@@ -17,6 +17,7 @@
 #include "core/drawing/elevation.h"
 #include "core/editing/new_job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/board/hand_picture.h"
 #include "ui/board/wall_board.h"
 #include "ui/painting/page_painter.h"
@@ -198,5 +199,5 @@ void PicturesTest::aTemplate() {
   QVERIFY(image.save(place("template.png")));
 }
 
-QTEST_MAIN(PicturesTest)
+WINDOW_TEST(PicturesTest)
 #include "pictures_test.moc"

@@ -4,6 +4,7 @@
 #include <QtTest>
 
 #include "tests/ui/paper_samples.h"
+#include "tests/ui/window_tests.h"
 #include "ui/printing/print_pages.h"
 #include "ui/session/print_job.h"
 
@@ -31,7 +32,7 @@ class PrintTest : public QObject {
   }
 
   QTemporaryDir folder_;
-  std::vector<Sample> samples_ = samples();
+  std::vector<Sample> samples_ = paperSamples();
 };
 
 void PrintTest::everyPaperIsPrintedAtItsOwnSize() {
@@ -108,5 +109,5 @@ void PrintTest::whatCannotBePrintedIsSaid() {
   QVERIFY(wordsOf(Printed::Yes, session).isEmpty());
 }
 
-QTEST_MAIN(PrintTest)
+WINDOW_TEST(PrintTest)
 #include "print_test.moc"

@@ -4,6 +4,7 @@
 #include <QTableView>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/board/elevation_board.h"
 
 using namespace ribwright;
@@ -148,5 +149,5 @@ void PrintedPagesTest::aChosenPartTurnsToItsPage() {
   QVERIFY(std::find(parts.begin(), parts.end(), *session.chosen()) != parts.end());
 }
 
-QTEST_MAIN(PrintedPagesTest)
+WINDOW_TEST(PrintedPagesTest)
 #include "printed_pages_test.moc"

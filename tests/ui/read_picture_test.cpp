@@ -4,6 +4,8 @@
 #include <QtTest>
 #include <cmath>
 
+#include "tests/ui/whole_file.h"
+#include "tests/ui/window_tests.h"
 #include "ui/board/read_picture.h"
 #include "ui/board/scaled_picture.h"
 
@@ -11,19 +13,9 @@ using namespace ribwright;
 
 namespace {
 
-const QColor mark(255, 0, 220);
+const QColor markedAt(255, 0, 220);
 
-double apart(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()); }
-
-QByteArray readFile(const QString& path) {
-  QFile file(path);
-  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-}
-
-bool writeFile(const QString& path, const QByteArray& bytes) {
-  QFile file(path);
-  return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size();
-}
+double pixelsApart(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()); }
 
 }  // namespace
 
@@ -68,7 +60,7 @@ class ReadPictureTest : public QObject {
   void copiesOfALargePictureStandWhereItDoes() {
     QImage picture(1501, 999, QImage::Format_RGB32);
     picture.fill(Qt::white);
-    QPainter(&picture).fillRect(QRect(1200, 800, 100, 100), mark);
+    QPainter(&picture).fillRect(QRect(1200, 800, 100, 100), markedAt);
     const ScaledPicture scaled = inScales(picture);
     QVERIFY(scaled.copies.size() >= 3);
     for (const double zoom : {2.0, 1.0, 0.4, 0.2, 0.12}) {
@@ -89,10 +81,10 @@ class ReadPictureTest : public QObject {
         }
       }
       QVERIFY(count > 0);
-      QVERIFY2(apart(sum / count, {300, 200}) < 1, qPrintable(QString::number(zoom)));
+      QVERIFY2(pixelsApart(sum / count, {300, 200}) < 1, qPrintable(QString::number(zoom)));
     }
   }
 };
 
-QTEST_MAIN(ReadPictureTest)
+WINDOW_TEST(ReadPictureTest)
 #include "read_picture_test.moc"

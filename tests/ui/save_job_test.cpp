@@ -8,6 +8,7 @@
 
 #include "core/job/job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 
@@ -270,5 +271,5 @@ void SaveJobTest::theKeysOfSavingAreTheirs() {
   }
 }
 
-QTEST_MAIN(SaveJobTest)
+WINDOW_TEST(SaveJobTest)
 #include "save_job_test.moc"

@@ -7,6 +7,7 @@
 #include <QSignalSpy>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 
@@ -133,5 +134,5 @@ void SavePacketTest::theWindowCanBeClosedMeanwhile() {
   QVERIFY(left.isEmpty() || left.contains("contents.csv"));  // none or all
 }
 
-QTEST_MAIN(SavePacketTest)
+WINDOW_TEST(SavePacketTest)
 #include "save_packet_test.moc"

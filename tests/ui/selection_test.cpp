@@ -7,6 +7,7 @@
 #include <QTreeWidget>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/elided_label.h"
 #include "ui/panels/plan_inset.h"
 
@@ -198,5 +199,5 @@ void SelectionTest::f6GoesRoundThePanelsBothWays() {
   }
 }
 
-QTEST_MAIN(SelectionTest)
+WINDOW_TEST(SelectionTest)
 #include "selection_test.moc"

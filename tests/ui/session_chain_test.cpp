@@ -9,6 +9,7 @@
 #include "tests/fuzz/dice.h"
 #include "tests/fuzz/layout_text.h"
 #include "tests/fuzz/random_edits.h"
+#include "tests/ui/window_tests.h"
 #include "ui/session/session.h"
 
 using namespace ribwright;
@@ -297,7 +298,7 @@ class Chain {
   bool opened_ = false, settled_ = false;
 };
 
-QString samples() { return QStringLiteral(RIBWRIGHT_ROOT "/sample-jobs/"); }
+QString sampleFolder() { return QStringLiteral(RIBWRIGHT_ROOT "/sample-jobs/"); }
 
 }  // namespace
 
@@ -322,7 +323,7 @@ class SessionChainTest : public QObject {
     for (int index = 0; index < chains; ++index) {
       QTemporaryDir folder;
       const QString path = folder.filePath("job.json");
-      QVERIFY(QFile::copy(samples() + sample, path));
+      QVERIFY(QFile::copy(sampleFolder() + sample, path));
       Chain chain(path, index);
       QVERIFY(chain.isOpen());
       const QString wrong = chain.goOn();
@@ -336,5 +337,5 @@ class SessionChainTest : public QObject {
   }
 };
 
-QTEST_MAIN(SessionChainTest)
+WINDOW_TEST(SessionChainTest)
 #include "session_chain_test.moc"

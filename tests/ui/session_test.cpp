@@ -4,6 +4,7 @@
 
 #include "core/job/job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/session/session.h"
 
 using namespace ribwright;
@@ -229,5 +230,5 @@ class SessionTest : public QObject {
   }
 };
 
-QTEST_MAIN(SessionTest)
+WINDOW_TEST(SessionTest)
 #include "session_test.moc"

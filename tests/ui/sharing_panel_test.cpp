@@ -1,5 +1,6 @@
 // Sharing of blanks in the window: what is saved, switched on and off as edits, the chosen blank's drawing.
 #include "ui/panels/sharing_panel.h"
+#include "tests/ui/window_tests.h"
 
 #include <QCheckBox>
 #include <QDockWidget>
@@ -115,5 +116,5 @@ class SharingPanelTest : public QObject {
   std::unique_ptr<OpenWindow> window_;
 };
 
-QTEST_MAIN(SharingPanelTest)
+WINDOW_TEST(SharingPanelTest)
 #include "sharing_panel_test.moc"

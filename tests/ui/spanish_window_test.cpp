@@ -1,6 +1,7 @@
 // The window in Spanish: its words are inside the program, and asked for by the person's own languages.
 #include <QtTest>
 
+#include "tests/ui/window_tests.h"
 #include "ui/session/window_language.h"
 
 using namespace ribwright;
@@ -34,5 +35,5 @@ class SpanishWindowTest : public QObject {
   static QString noJob() { return QCoreApplication::translate("ribwright::StartPage", "No job is open"); }
 };
 
-QTEST_GUILESS_MAIN(SpanishWindowTest)
+WINDOWLESS_TEST(SpanishWindowTest)
 #include "spanish_window_test.moc"

@@ -7,6 +7,7 @@
 
 #include "core/output/figures.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/start_panel.h"
 
 using namespace ribwright;
@@ -157,5 +158,5 @@ class StartPanelTest : public QObject {
   std::unique_ptr<OpenWindow> window_;
 };
 
-QTEST_MAIN(StartPanelTest)
+WINDOW_TEST(StartPanelTest)
 #include "start_panel_test.moc"

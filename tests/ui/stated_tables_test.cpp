@@ -10,6 +10,7 @@
 
 #include "core/job/by_id.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/elided_label.h"
 #include "ui/panels/row_order.h"
 #include "ui/panels/stated_table.h"
@@ -413,5 +414,5 @@ void StatedTablesTest::everyTableHasItsNames() {
   }
 }
 
-QTEST_MAIN(StatedTablesTest)
+WINDOW_TEST(StatedTablesTest)
 #include "stated_tables_test.moc"

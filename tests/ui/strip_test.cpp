@@ -3,6 +3,7 @@
 #include <numeric>
 
 #include "core/job/job_file.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/plan_picture.h"
 #include "ui/panels/strip_widths.h"
 
@@ -92,5 +93,5 @@ void StripTest::trueNorthTurnsClockwise() {
   QVERIFY(QLineF(*planPicture(job, plan(job), {300, 160}, 15).north, QPointF(1, 0)).length() < 1e-9);
 }
 
-QTEST_GUILESS_MAIN(StripTest)
+WINDOWLESS_TEST(StripTest)
 #include "strip_test.moc"

@@ -6,6 +6,7 @@
 
 #include "core/drawing/drill_pages.h"
 #include "tests/ui/paper_samples.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 using namespace ribwright::papertest;
@@ -54,7 +55,7 @@ class StripsOnPaperTest : public QObject {
 void StripsOnPaperTest::holesStandWhereTheyMust() {
   QImageReader::setAllocationLimit(512);  // MB: a page of A3 at 600 dpi
   int looked = 0;
-  for (const Sample& sample : samples()) {
+  for (const Sample& sample : paperSamples()) {
     if (sample.name != QStringLiteral("gable-workshop.json")) continue;
     for (const PaperSize paper : papers) {
       std::vector<Page> pages = drillPages(sample.job, sample.plan, paper);
@@ -79,5 +80,5 @@ void StripsOnPaperTest::holesStandWhereTheyMust() {
   QVERIFY(looked >= 16);
 }
 
-QTEST_MAIN(StripsOnPaperTest)
+WINDOW_TEST(StripsOnPaperTest)
 #include "strips_on_paper_test.moc"

@@ -2,6 +2,7 @@
 #include <QPlainTextEdit>
 
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/session/survey_file.h"
 
 using namespace ribwright;
@@ -62,5 +63,5 @@ void SurveyFileTest::whatIsWrittenReadsBackTheSame() {
   QCOMPARE(writeSurvey(session(), folder_.filePath("no/folder/out.csv")).size(), std::size_t(1));
 }
 
-QTEST_MAIN(SurveyFileTest)
+WINDOW_TEST(SurveyFileTest)
 #include "survey_file_test.moc"

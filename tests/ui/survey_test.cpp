@@ -10,6 +10,7 @@
 
 #include "core/fastening/survey_grid.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 
@@ -354,5 +355,5 @@ void SurveyTest::aWindowGoesAwayWhileOneTypes() {
   }
 }
 
-QTEST_MAIN(SurveyTest)
+WINDOW_TEST(SurveyTest)
 #include "survey_test.moc"

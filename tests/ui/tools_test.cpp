@@ -3,6 +3,7 @@
 
 #include "tests/ui/open_window.h"
 #include "tests/ui/tool_bench.h"
+#include "tests/ui/window_tests.h"
 
 using namespace ribwright;
 
@@ -240,5 +241,5 @@ class ToolsTest : public QObject {
   }
 };
 
-QTEST_MAIN(ToolsTest)
+WINDOW_TEST(ToolsTest)
 #include "tools_test.moc"

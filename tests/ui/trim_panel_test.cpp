@@ -5,6 +5,7 @@
 
 #include "core/takeoff/trim_cuts.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/window_tests.h"
 #include "ui/panels/job_dialog.h"
 #include "ui/panels/order_tabs.h"
 #include "ui/panels/trim_chart.h"
@@ -107,5 +108,5 @@ class TrimPanelTest : public QObject {
   std::unique_ptr<OpenWindow> window_;
 };
 
-QTEST_MAIN(TrimPanelTest)
+WINDOW_TEST(TrimPanelTest)
 #include "trim_panel_test.moc"

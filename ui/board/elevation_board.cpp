@@ -11,14 +11,15 @@ namespace ribwright {
 
 namespace {
 
-constexpr double betweenPages = 12;  // mm
-constexpr double roundPage = 12;     // pixels left free round a fitted page
-constexpr double leastZoom = 0.1;    // pixels per mm
-constexpr double mostZoom = 200;
+constexpr double betweenPages = 12;    // mm
+constexpr double roundPage = 12;       // pixels left free round a fitted page
+constexpr double leastPageZoom = 0.1;  // pixels per mm
+constexpr double mostPageZoom = 200;
 
 }  // namespace
 
-ElevationBoard::ElevationBoard(QWidget* parent) : ZoomedBoard({leastZoom, mostZoom}, Qt::OpenHandCursor, parent) {
+ElevationBoard::ElevationBoard(QWidget* parent)
+    : ZoomedBoard({leastPageZoom, mostPageZoom}, Qt::OpenHandCursor, parent) {
   setMinimumSize(200, 150);
   setAccessibleName(tr("Elevation"));
   setAccessibleDescription(
@@ -49,7 +50,7 @@ void ElevationBoard::fit() {
   if (!pages_.empty()) {
     const PaperExtent extent = extentOf(pages_[static_cast<std::size_t>(current_)].paper);
     const double across = (width() - 2 * roundPage) / extent.width, down = (height() - 2 * roundPage) / extent.height;
-    next.zoom = std::clamp(std::min(across, down), leastZoom, mostZoom);
+    next.zoom = std::clamp(std::min(across, down), leastPageZoom, mostPageZoom);
     const QPointF middle(lefts_[static_cast<std::size_t>(current_)] + extent.width / 2, extent.height / 2);
     next.origin = viewRect().center() - middle * next.zoom;
   }

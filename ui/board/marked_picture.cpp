@@ -9,13 +9,13 @@ namespace ribwright {
 
 namespace {
 
-constexpr double mostZoom = 32;  // pixels of the screen to one of the picture
-constexpr double leastZoom = 0.005;
-constexpr double roundFitted = 8;  // pixels left free
-constexpr double reach = 12;       // pixels from a cross that still take it
-constexpr double arm = 14;         // pixels of a cross from its middle
-constexpr double hole = 3;         // pixels round its middle that stay to be seen
-constexpr double largeStep = 10;   // pixels of the picture, with Shift
+constexpr double mostPictureZoom = 32;  // pixels of the screen to one of the picture
+constexpr double leastPictureZoom = 0.005;
+constexpr double roundPicture = 8;  // pixels left free
+constexpr double crossReach = 12;   // pixels from a cross that still take it
+constexpr double arm = 14;          // pixels of a cross from its middle
+constexpr double hole = 3;          // pixels round its middle that stay to be seen
+constexpr double largeStep = 10;    // pixels of the picture, with Shift
 
 QPointF stepOf(int key) {
   switch (key) {
@@ -34,7 +34,8 @@ QPointF stepOf(int key) {
 
 }  // namespace
 
-MarkedPicture::MarkedPicture(QWidget* parent) : ZoomedBoard({leastZoom, mostZoom}, Qt::CrossCursor, parent) {
+MarkedPicture::MarkedPicture(QWidget* parent)
+    : ZoomedBoard({leastPictureZoom, mostPictureZoom}, Qt::CrossCursor, parent) {
   setMouseTracking(true);
   setMinimumSize(240, 160);
   setAttribute(Qt::WA_OpaquePaintEvent);
@@ -65,8 +66,9 @@ void MarkedPicture::fit() {
   BoardView next = view();
   const QSizeF size = picture_.size();
   if (!picture_.isNull()) {
-    const QRectF room = viewRect().adjusted(roundFitted, roundFitted, -roundFitted, -roundFitted);
-    next.zoom = std::clamp(std::min(room.width() / size.width(), room.height() / size.height()), leastZoom, mostZoom);
+    const QRectF room = viewRect().adjusted(roundPicture, roundPicture, -roundPicture, -roundPicture);
+    next.zoom = std::clamp(std::min(room.width() / size.width(), room.height() / size.height()), leastPictureZoom,
+                           mostPictureZoom);
     next.origin = room.center() - QPointF(size.width(), size.height()) / 2 * next.zoom;
   }
   setView(next, true);
@@ -82,7 +84,7 @@ std::optional<int> MarkedPicture::crossAt(const QPointF& pixel) const {
   for (const int which : {chosen_, 1 - chosen_}) {
     if (!cross(which)) continue;
     const QPointF away = onScreen(*cross(which)) - pixel;
-    if (std::hypot(away.x(), away.y()) <= reach) return which;
+    if (std::hypot(away.x(), away.y()) <= crossReach) return which;
   }
   return std::nullopt;
 }

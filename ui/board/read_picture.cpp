@@ -8,7 +8,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct ReadPictureTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::ReadPicture)
 };
 
@@ -25,7 +25,7 @@ bool isTooLarge(const QSize& size) {
 }
 
 QString tooLarge(const QSize& size) {
-  return Texts::tr(
+  return ReadPictureTexts::tr(
              "is %1 x %2 pixels; at most %3 million pixels and %4 a side can be laid: save it smaller, or only "
              "the part with this wall")
       .arg(size.width())
@@ -43,10 +43,11 @@ Outcome<QImage> readPicture(const QString& path) {
   QImageReader reader(&file);
   reader.setAutoTransform(true);
   reader.setDecideFormatFromContent(true);
-  if (!reader.canRead()) return fault(path, Texts::tr("is no picture that can be read; save it as PNG or JPEG"));
+  if (!reader.canRead())
+    return fault(path, ReadPictureTexts::tr("is no picture that can be read; save it as PNG or JPEG"));
   if (isTooLarge(reader.size())) return fault(path, tooLarge(reader.size()));
   QImage picture = reader.read();
-  if (picture.isNull()) return fault(path, Texts::tr("cannot be read whole: %1").arg(reader.errorString()));
+  if (picture.isNull()) return fault(path, ReadPictureTexts::tr("cannot be read whole: %1").arg(reader.errorString()));
   if (isTooLarge(picture.size())) return fault(path, tooLarge(picture.size()));
   return picture;
 }

@@ -8,7 +8,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct SimilarityTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::Similarity)
 };
 
@@ -25,9 +25,10 @@ Outcome<QTransform> similarityOf(const std::array<PointPair, 2>& points) {
   const auto from = number(points[0].onPicture), to = number(points[0].onFace);
   const auto across = number(points[1].onPicture) - from, along = number(points[1].onFace) - to;
   if (across == 0.0)
-    return fault(Texts::tr("The two points are one on the picture; set them far apart, such as at two corners."));
+    return fault(
+        SimilarityTexts::tr("The two points are one on the picture; set them far apart, such as at two corners."));
   if (along == 0.0)
-    return fault(Texts::tr("The two points lie at one place on the wall; type where each of them lies."));
+    return fault(SimilarityTexts::tr("The two points lie at one place on the wall; type where each of them lies."));
   const auto factor = along / across;
   const auto shift = to - factor * from;
   return QTransform(factor.real(), factor.imag(), -factor.imag(), factor.real(), shift.real(), shift.imag());

@@ -10,22 +10,14 @@
 
 #include "core/editing/building_edits.h"
 #include "ui/panels/grade_text.h"
+#include "ui/panels/named_widgets.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
 
-constexpr int shownLetters = 70;
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
-
-QLabel* sentences(const char* name, QWidget* parent) {
-  auto* made = new QLabel(parent);
-  made->setObjectName(QLatin1String(name));
-  made->setTextFormat(Qt::PlainText);
-  made->setWordWrap(true);
-  return made;
-}
+constexpr int buildingLetters = 70;
 
 bool slopes(Roof::Kind kind) { return kind == Roof::Kind::Gable || kind == Roof::Kind::SingleSlope; }
 
@@ -39,16 +31,16 @@ BuildingDialog::BuildingDialog(Session& session, QWidget* parent)
   auto* grid = new QGridLayout;
   layout->addLayout(grid);
   makeFields(grid);
-  displaced_ = sentences("buildingDisplaced", this);
+  displaced_ = sentences({}, "buildingDisplaced", this);
   fit_ = new QCheckBox(tr("&Put them at the nearest place where they fit"), this);
   fit_->setObjectName(QStringLiteral("buildingFit"));
-  fault_ = sentences("buildingFault", this);
+  fault_ = sentences({}, "buildingFault", this);
   for (QWidget* each : {static_cast<QWidget*>(displaced_), static_cast<QWidget*>(fit_), static_cast<QWidget*>(fault_)})
     layout->addWidget(each);
   layout->addStretch(1);
   layout->addWidget(makeButtons());
   connect(fit_, &QCheckBox::toggled, this, &BuildingDialog::look);
-  resize(shownLetters * fontMetrics().averageCharWidth(), sizeHint().height());
+  resize(buildingLetters * fontMetrics().averageCharWidth(), sizeHint().height());
   look();
   length_->selectAll();
   length_->setFocus();
@@ -71,7 +63,7 @@ void BuildingDialog::addRow(QGridLayout* grid, const QString& words, QWidget* fi
   labels_[field] = label;
   grid->addWidget(label, row, 0);
   grid->addWidget(field, row, 1);
-  auto* fault = sentences("", this);
+  auto* fault = sentences({}, "", this);
   fault->setObjectName(field->objectName() + QStringLiteral("Fault"));
   fault->hide();
   faults_[place] = fault;

@@ -6,14 +6,14 @@ namespace ribwright {
 
 namespace {
 
-constexpr int leastLetters = 8;
+constexpr int comboLetters = 8;
 
 }  // namespace
 
 CalmCombo::CalmCombo(QWidget* parent) : QComboBox(parent) {
   setFocusPolicy(Qt::StrongFocus);
   setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  setMinimumContentsLength(leastLetters);
+  setMinimumContentsLength(comboLetters);
 }
 
 void CalmCombo::wheelEvent(QWheelEvent* event) {

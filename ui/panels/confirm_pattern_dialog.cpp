@@ -12,21 +12,14 @@
 #include "core/editing/pattern_edits.h"
 #include "core/job/by_id.h"
 #include "ui/panels/grade_text.h"
+#include "ui/panels/named_widgets.h"
 #include "ui/panels/pattern_rows.h"
 
 namespace ribwright {
 
 namespace {
 
-constexpr int shownLetters = 124, shownLines = 30;
-
-QLabel* sentences(const QString& words, const char* name, QWidget* parent) {
-  auto* made = new QLabel(words, parent);
-  made->setObjectName(QLatin1String(name));
-  made->setTextFormat(Qt::PlainText);
-  made->setWordWrap(true);
-  return made;
-}
+constexpr int confirmLetters = 124, confirmLines = 30;
 
 }  // namespace
 
@@ -54,7 +47,7 @@ ConfirmPatternDialog::ConfirmPatternDialog(Session& session, const std::string& 
   layout->addWidget(makeFields());
   layout->addWidget(fault_);
   layout->addWidget(makeButtons());
-  resize(QSize(shownLetters * fontMetrics().averageCharWidth(), shownLines * fontMetrics().lineSpacing()));
+  resize(QSize(confirmLetters * fontMetrics().averageCharWidth(), confirmLines * fontMetrics().lineSpacing()));
   connect(choice_, &QComboBox::currentTextChanged, this, &ConfirmPatternDialog::showPattern);
   connect(&session_, &Session::jobChanged, this, &ConfirmPatternDialog::showPattern);
   session_.settle();  // what is confirmed are the numbers that are shown

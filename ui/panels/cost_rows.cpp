@@ -2,19 +2,17 @@
 
 #include <QCoreApplication>
 
+#include "core/job/length_style.h"
 #include "core/output/figures.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct CostRowsTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::CostRows)
 };
-
-QString text(const std::string& of) { return QString::fromStdString(of); }
-
-LengthStyle styleOf(const Job& job) { return {job.units, job.decimalSign}; }
 
 QString lengthText(const Job& job, Length length) {
   return length == Length() ? QString() : text(fineText(length, styleOf(job)));
@@ -23,19 +21,19 @@ QString lengthText(const Job& job, Length length) {
 QString perText(Price::Per per) {
   switch (per) {
     case Price::Per::Each:
-      return Texts::tr("each");
+      return CostRowsTexts::tr("each");
     case Price::Per::Foot:
-      return Texts::tr("a foot");
+      return CostRowsTexts::tr("a foot");
     case Price::Per::Metre:
-      return Texts::tr("a metre");
+      return CostRowsTexts::tr("a metre");
     case Price::Per::SquareFoot:
-      return Texts::tr("a square foot");
+      return CostRowsTexts::tr("a square foot");
     case Price::Per::SquareMetre:
-      return Texts::tr("a square metre");
+      return CostRowsTexts::tr("a square metre");
     case Price::Per::Pound:
-      return Texts::tr("a pound");
+      return CostRowsTexts::tr("a pound");
     case Price::Per::Kilogram:
-      return Texts::tr("a kilogram");
+      return CostRowsTexts::tr("a kilogram");
   }
   return {};
 }
@@ -43,26 +41,26 @@ QString perText(Price::Per per) {
 QString whatText(Price::What what) {
   switch (what) {
     case Price::What::Sheet:
-      return Texts::tr("sheets");
+      return CostRowsTexts::tr("sheets");
     case Price::What::Trim:
-      return Texts::tr("trim");
+      return CostRowsTexts::tr("trim");
     case Price::What::Cut:
-      return Texts::tr("cuts");
+      return CostRowsTexts::tr("cuts");
     case Price::What::Charge:
-      return Texts::tr("charge");
+      return CostRowsTexts::tr("charge");
   }
   return {};
 }
 
 QString priceText(const Job& job, const CostLine& line) {
-  if (!line.price) return Texts::tr("no price");
+  if (!line.price) return CostRowsTexts::tr("no price");
   const QString money = moneyOf(job, Money::cents(line.price->cents));
   return line.length == Length() ? money : money + QLatin1Char(' ') + perText(line.price->per);
 }
 
 QString amountText(const Job& job, const CostLine& line) {
   if (line.amount) return moneyOf(job, *line.amount);
-  return line.price ? Texts::tr("cannot be reckoned") : QStringLiteral("?");
+  return line.price ? CostRowsTexts::tr("cannot be reckoned") : QStringLiteral("?");
 }
 
 QString moreMoney(const Job& job, const std::optional<Money>& money) {
@@ -81,7 +79,9 @@ QString moreWeight(const Job& job, std::int64_t grams) {
   return (grams < 0 ? QStringLiteral("−") : grams > 0 ? QStringLiteral("+") : QString()) + figure;
 }
 
-QString weightUnit(const Job& job) { return job.units == UnitSystem::FeetInches ? Texts::tr("lb") : Texts::tr("kg"); }
+QString weightUnit(const Job& job) {
+  return job.units == UnitSystem::FeetInches ? CostRowsTexts::tr("lb") : CostRowsTexts::tr("kg");
+}
 
 QString marksText(const std::vector<std::string>& marks) {
   QStringList all;
@@ -99,46 +99,46 @@ QString moneyOf(const Job& job, Money money) { return text(shownMoney(money, job
 
 QString areaWords(const Job& job, Area area) {
   const QString figure = text(areaText(area, job.units));
-  return (job.units == UnitSystem::FeetInches ? Texts::tr("%1 sq ft") : Texts::tr("%1 m²")).arg(figure);
+  return (job.units == UnitSystem::FeetInches ? CostRowsTexts::tr("%1 sq ft") : CostRowsTexts::tr("%1 m²")).arg(figure);
 }
 
 QString weightWords(const Job& job, double kilograms) {
   const QString figure = text(weightText(kilograms, job.units));
-  return (job.units == UnitSystem::FeetInches ? Texts::tr("%1 lb") : Texts::tr("%1 kg")).arg(figure);
+  return (job.units == UnitSystem::FeetInches ? CostRowsTexts::tr("%1 lb") : CostRowsTexts::tr("%1 kg")).arg(figure);
 }
 
 QString kindText(CostKind kind) {
   switch (kind) {
     case CostKind::Full:
-      return Texts::tr("full sheets");
+      return CostRowsTexts::tr("full sheets");
     case CostKind::Rip:
-      return Texts::tr("ripped");
+      return CostRowsTexts::tr("ripped");
     case CostKind::Rake:
-      return Texts::tr("under a rake");
+      return CostRowsTexts::tr("under a rake");
     case CostKind::Notched:
-      return Texts::tr("notched");
+      return CostRowsTexts::tr("notched");
     case CostKind::Above:
-      return Texts::tr("above openings");
+      return CostRowsTexts::tr("above openings");
     case CostKind::Below:
-      return Texts::tr("below openings");
+      return CostRowsTexts::tr("below openings");
     case CostKind::Mixed:
-      return Texts::tr("several cuts");
+      return CostRowsTexts::tr("several cuts");
     case CostKind::Spare:
-      return Texts::tr("spares");
+      return CostRowsTexts::tr("spares");
     case CostKind::Trim:
-      return Texts::tr("trim");
+      return CostRowsTexts::tr("trim");
     case CostKind::Cut:
-      return Texts::tr("cuts");
+      return CostRowsTexts::tr("cuts");
     case CostKind::Charge:
-      return Texts::tr("charges");
+      return CostRowsTexts::tr("charges");
   }
   return {};
 }
 
 QString thingText(const BoughtThing& thing) {
-  if (thing.what == Price::What::Cut) return Texts::tr("cuts that part a sheet or a stick");
+  if (thing.what == Price::What::Cut) return CostRowsTexts::tr("cuts that part a sheet or a stick");
   const QString item = text(thing.item);
-  if (thing.colour == translucentColour) return item + QLatin1Char(' ') + Texts::tr("translucent");
+  if (thing.colour == translucentColour) return item + QLatin1Char(' ') + CostRowsTexts::tr("translucent");
   return thing.colour.empty() ? item : item + QLatin1Char(' ') + text(thing.colour);
 }
 
@@ -150,10 +150,10 @@ QString classText(const SheetClass& sheet) {
 PartRows costRows(const Job& job, const JobCost& cost) {
   PartRows all;
   all.style = styleOf(job);
-  all.columns = {{Texts::tr("For")},          {Texts::tr("What")},
-                 {Texts::tr("Length"), true}, {Texts::tr("How many"), true},
-                 {Texts::tr("Spares"), true}, {Texts::tr("Price"), true},
-                 {Texts::tr("Amount"), true}, {Texts::tr("Of it waste"), true}};
+  all.columns = {{CostRowsTexts::tr("For")},          {CostRowsTexts::tr("What")},
+                 {CostRowsTexts::tr("Length"), true}, {CostRowsTexts::tr("How many"), true},
+                 {CostRowsTexts::tr("Spares"), true}, {CostRowsTexts::tr("Price"), true},
+                 {CostRowsTexts::tr("Amount"), true}, {CostRowsTexts::tr("Of it waste"), true}};
   for (const CostLine& line : cost.lines) {
     const bool metal = line.length > Length();
     all.rows.push_back(
@@ -167,14 +167,14 @@ PartRows costRows(const Job& job, const JobCost& cost) {
 PartRows differenceRows(const Job& job, const OrderDifference& difference) {
   PartRows all;
   all.style = styleOf(job);
-  all.columns = {{Texts::tr("For")},
-                 {Texts::tr("What")},
-                 {Texts::tr("Length"), true},
-                 {Texts::tr("Before"), true},
-                 {Texts::tr("Now"), true},
-                 {Texts::tr("More"), true},
-                 {Texts::tr("Weight, %1").arg(weightUnit(job)), true},
-                 {Texts::tr("Cost"), true}};
+  all.columns = {{CostRowsTexts::tr("For")},
+                 {CostRowsTexts::tr("What")},
+                 {CostRowsTexts::tr("Length"), true},
+                 {CostRowsTexts::tr("Before"), true},
+                 {CostRowsTexts::tr("Now"), true},
+                 {CostRowsTexts::tr("More"), true},
+                 {CostRowsTexts::tr("Weight, %1").arg(weightUnit(job)), true},
+                 {CostRowsTexts::tr("Cost"), true}};
   for (const LineChange& line : difference.lines) {
     all.rows.push_back(rowOf({whatText(line.thing.what), thingText(line.thing), lengthText(job, line.length),
                               QString::number(line.before), QString::number(line.after), moreText(line.more()),
@@ -186,10 +186,11 @@ PartRows differenceRows(const Job& job, const OrderDifference& difference) {
 PartRows deltaRows(const Job& job, const DeltaOrder& delta) {
   PartRows all;
   all.style = styleOf(job);
-  all.columns = {{Texts::tr("What to do")},     {Texts::tr("Sheets")},       {Texts::tr("Length"), true},
-                 {Texts::tr("How many"), true}, {Texts::tr("Cut to"), true}, {Texts::tr("For")}};
+  all.columns = {{CostRowsTexts::tr("What to do")},   {CostRowsTexts::tr("Sheets")},
+                 {CostRowsTexts::tr("Length"), true}, {CostRowsTexts::tr("How many"), true},
+                 {CostRowsTexts::tr("Cut to"), true}, {CostRowsTexts::tr("For")}};
   for (const SheetLot& lot : delta.toOrder) {
-    all.rows.push_back(rowOf({Texts::tr("order"),
+    all.rows.push_back(rowOf({CostRowsTexts::tr("order"),
                               classText(kindOf(lot).sheet),
                               lengthText(job, lot.length),
                               QString::number(lot.quantity),
@@ -198,13 +199,14 @@ PartRows deltaRows(const Job& job, const DeltaOrder& delta) {
   }
   for (const ServedNeeds& served : delta.served) {
     const QString cut = served.cutOff() == Length() ? QString() : lengthText(job, served.need);
-    all.rows.push_back(rowOf({served.toCome ? Texts::tr("use when it comes") : Texts::tr("use from site"),
-                              classText(served.sheet.sheet), lengthText(job, served.sheet.length),
-                              QString::number(served.marks.size()), cut, marksText(served.marks)}));
+    all.rows.push_back(
+        rowOf({served.toCome ? CostRowsTexts::tr("use when it comes") : CostRowsTexts::tr("use from site"),
+               classText(served.sheet.sheet), lengthText(job, served.sheet.length),
+               QString::number(served.marks.size()), cut, marksText(served.marks)}));
   }
   for (const UnneededSheets& left : delta.leftOver) {
-    for (const auto& [count, words] : {std::pair(left.onSite, Texts::tr("left over on site")),
-                                       std::pair(left.toCome, Texts::tr("to come, not needed"))}) {
+    for (const auto& [count, words] : {std::pair(left.onSite, CostRowsTexts::tr("left over on site")),
+                                       std::pair(left.toCome, CostRowsTexts::tr("to come, not needed"))}) {
       if (count == 0) continue;
       all.rows.push_back(rowOf(
           {words, classText(left.sheet.sheet), lengthText(job, left.sheet.length), QString::number(count), {}, {}}));
@@ -224,9 +226,10 @@ std::vector<PlacedRow> placedRows(const Job& job) {
 PartRows shownRows(const Job& job, const std::vector<PlacedRow>& rows) {
   PartRows all;
   all.style = styleOf(job);
-  all.columns = {{Texts::tr("Order")},        {Texts::tr("Date")},          {Texts::tr("Sheets")},
-                 {Texts::tr("Length"), true}, {Texts::tr("Ordered"), true}, {Texts::tr("Received"), true},
-                 {Texts::tr("Short"), true},  {Texts::tr("To come"), true}};
+  all.columns = {{CostRowsTexts::tr("Order")},         {CostRowsTexts::tr("Date")},
+                 {CostRowsTexts::tr("Sheets")},        {CostRowsTexts::tr("Length"), true},
+                 {CostRowsTexts::tr("Ordered"), true}, {CostRowsTexts::tr("Received"), true},
+                 {CostRowsTexts::tr("Short"), true},   {CostRowsTexts::tr("To come"), true}};
   for (const PlacedRow& row : rows) {
     const auto number = [](std::int64_t count) { return QString::number(count); };
     all.rows.push_back(rowOf({text(row.order), text(row.date), classText(row.kind.sheet),

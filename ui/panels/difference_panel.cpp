@@ -9,6 +9,7 @@
 
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
+#include "core/job/length_style.h"
 #include "ui/panels/calm_combo.h"
 #include "ui/panels/cost_rows.h"
 #include "ui/panels/filled_table.h"
@@ -134,8 +135,7 @@ QString DifferencePanel::summary(const OrderDifference& difference) const {
   QStringList said;
   said << tr("sheets %1").arg(signedText(sheets > 0, sheets < 0, std::to_string(sheets < 0 ? -sheets : sheets)));
   said << tr("their length %1")
-              .arg(signedText(length > Length(), length < Length(),
-                              fineText(absolute(length), {job.units, job.decimalSign})));
+              .arg(signedText(length > Length(), length < Length(), fineText(absolute(length), styleOf(job))));
   said << signedText(difference.gramsMore > 0, difference.gramsMore < 0, weightWords(job, kilograms).toStdString());
   const Money cost = difference.costMore.value_or(difference.pricedMore);
   said << QString::fromStdString(shownDifference(cost, job.decimalSign, job.prices.currency));

@@ -7,7 +7,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int leastLetters = 8;
+constexpr int labelLetters = 8;
 
 }  // namespace
 
@@ -27,7 +27,7 @@ QSize ElidedLabel::sizeHint() const {
 }
 
 QSize ElidedLabel::minimumSizeHint() const {
-  return {leastLetters * fontMetrics().averageCharWidth(), fontMetrics().height() + 2 * frameWidth() + 2};
+  return {labelLetters * fontMetrics().averageCharWidth(), fontMetrics().height() + 2 * frameWidth() + 2};
 }
 
 void ElidedLabel::paintEvent(QPaintEvent* event) {

@@ -12,7 +12,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int shownLines = 6;
+constexpr int faultLines = 6;
 
 }  // namespace
 
@@ -38,7 +38,7 @@ void FaultPanel::fit() {
   QFont bold = font();
   bold.setBold(true);
   title_->setFont(bold);
-  lines_->setFixedHeight(shownLines * fontMetrics().lineSpacing());
+  lines_->setFixedHeight(faultLines * fontMetrics().lineSpacing());
 }
 
 void FaultPanel::changeEvent(QEvent* event) {

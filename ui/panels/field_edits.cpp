@@ -13,7 +13,7 @@ namespace ribwright {
 
 namespace {
 
-std::string said(const Session& session, const Phrase& phrase) {
+std::string nameSaid(const Session& session, const Phrase& phrase) {
   return session.words().say(phrase, {session.newest().units, session.newest().decimalSign});
 }
 
@@ -48,7 +48,7 @@ std::vector<Fault> enterField(Session& session, const std::vector<std::string>& 
   const auto part = renamed(session, field, typed);
   const bool isChosenWall = field.owner == "wall" && field.key == "letter" && session.wall() >= 0 &&
                             session.chosenWall().letter == field.text;
-  const std::string name = said(session, fieldSetPhrase(field, typed, whatOf(session, paths)));
+  const std::string name = nameSaid(session, fieldSetPhrase(field, typed, whatOf(session, paths)));
   const auto faults = session.edit(
       name,
       [&](const Job& job) -> Outcome<Job> {
@@ -67,25 +67,25 @@ std::vector<Fault> enterField(Session& session, const std::vector<std::string>& 
 
 std::vector<Fault> stateField(Session& session, const std::string& path, const Field& field, bool stated) {
   const Phrase what = whatLiesAt(session.newest(), path);
-  return session.edit(said(session, fieldStatedPhrase(field, stated, what)),
+  return session.edit(nameSaid(session, fieldStatedPhrase(field, stated, what)),
                       [&](const Job& job) { return stated ? withFieldStated(job, path) : withFieldAbsent(job, path); });
 }
 
 std::vector<Fault> addItem(Session& session, const Field& list, std::size_t at) {
   const Phrase what = whatLiesAt(session.newest(), pathAbove(list.path));
-  return session.edit(said(session, itemAddedPhrase(list, what)),
+  return session.edit(nameSaid(session, itemAddedPhrase(list, what)),
                       [&](const Job& job) { return withItemAdded(job, list.path, at); });
 }
 
 std::vector<Fault> removeItem(Session& session, const Field& list, std::size_t at) {
   const Phrase what = whatLiesAt(session.newest(), pathAbove(list.path));
-  return session.edit(said(session, itemRemovedPhrase(list, itemName(list, at), what)),
+  return session.edit(nameSaid(session, itemRemovedPhrase(list, itemName(list, at), what)),
                       [&](const Job& job) { return withItemRemoved(job, list.path, at); });
 }
 
 std::vector<Fault> moveItem(Session& session, const Field& list, std::size_t at, std::size_t to) {
   const Phrase what = whatLiesAt(session.newest(), pathAbove(list.path));
-  return session.edit(said(session, itemMovedPhrase(list, itemName(list, at), what)),
+  return session.edit(nameSaid(session, itemMovedPhrase(list, itemName(list, at), what)),
                       [&](const Job& job) { return withItemMoved(job, list.path, at, to); });
 }
 

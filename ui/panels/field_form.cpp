@@ -15,6 +15,7 @@
 #include "ui/panels/folding_group.h"
 #include "ui/panels/grade_text.h"
 #include "ui/session/session.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
@@ -22,8 +23,6 @@ namespace {
 
 constexpr int labelShare = 45, mostLabelLetters = 32;
 constexpr std::size_t mostOpen = 20;  // fields in a form whose groups are not folded
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 std::size_t countOf(const Field& object) {
   std::size_t count = 0;

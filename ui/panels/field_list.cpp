@@ -13,13 +13,14 @@
 #include "ui/panels/field_edits.h"
 #include "ui/panels/field_form.h"
 #include "ui/panels/grade_text.h"
+#include "ui/panels/named_widgets.h"
 #include "ui/session/session.h"
 
 namespace ribwright {
 
 namespace {
 
-constexpr int mostColumns = 4, mostRows = 8, columnLetters = 13;
+constexpr int mostColumns = 4, mostListRows = 8, columnLetters = 13;
 
 std::vector<const Field*> columnsOf(const Field& item) {
   std::vector<const Field*> columns;
@@ -27,13 +28,6 @@ std::vector<const Field*> columnsOf(const Field& item) {
     if (field.isText() && static_cast<int>(columns.size()) < mostColumns) columns.push_back(&field);
   }
   return columns;
-}
-
-QPushButton* button(const QString& words, const QString& name, QWidget* parent) {
-  auto* made = new QPushButton(words, parent);
-  made->setObjectName(name);
-  made->setAutoDefault(false);
-  return made;
 }
 
 }  // namespace
@@ -63,10 +57,10 @@ FieldList::FieldList(Session& session, const Field& list, QWidget* parent)
   fault_->setTextFormat(Qt::PlainText);
   fault_->setWordWrap(true);
   fault_->hide();
-  add_ = button(tr("Add"), name + QStringLiteral(".add"), this);
-  remove_ = button(tr("Remove"), name + QStringLiteral(".remove"), this);
-  up_ = button(QStringLiteral("\u2191"), name + QStringLiteral(".up"), this);
-  down_ = button(QStringLiteral("\u2193"), name + QStringLiteral(".down"), this);
+  add_ = namedButton(tr("Add"), name + QStringLiteral(".add"), this);
+  remove_ = namedButton(tr("Remove"), name + QStringLiteral(".remove"), this);
+  up_ = namedButton(QStringLiteral("\u2191"), name + QStringLiteral(".up"), this);
+  down_ = namedButton(QStringLiteral("\u2193"), name + QStringLiteral(".down"), this);
   add_->setAccessibleName(tr("Add to: %1").arg(table_->accessibleName()));
   remove_->setAccessibleName(tr("Remove from: %1").arg(table_->accessibleName()));
   up_->setAccessibleName(tr("Move up in: %1").arg(table_->accessibleName()));
@@ -152,7 +146,7 @@ void FieldList::fillTable() {
 void FieldList::fit() {
   const int line = fontMetrics().lineSpacing() + fontMetrics().height() / 2;
   table_->verticalHeader()->setDefaultSectionSize(line);
-  const int rows = std::min(mostRows, table_->rowCount());
+  const int rows = std::min(mostListRows, table_->rowCount());
   table_->setFixedHeight(rows * line + table_->horizontalHeader()->sizeHint().height() + 2 * table_->frameWidth());
   const int room = 2 * fontMetrics().height();
   for (QPushButton* each : {up_, down_}) each->setFixedWidth(room);

@@ -16,6 +16,7 @@
 #include "ui/panels/remedy_bar.h"
 #include "ui/panels/silence_bar.h"
 #include "ui/panels/silenced_list.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
@@ -23,8 +24,6 @@ namespace {
 
 constexpr int wordLines = 6;
 constexpr int fewestLetters = 32;  // across
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 }  // namespace
 

@@ -9,7 +9,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int leastLetters = 30, mostLetters = 50;
+constexpr int leastFormLetters = 30, mostFormLetters = 50;
 
 }  // namespace
 
@@ -29,7 +29,7 @@ FormScroll::FormScroll(QWidget* form, QWidget* parent) : QScrollArea(parent) {
 void FormScroll::fit() {
   const int letter = fontMetrics().averageCharWidth();
   const int needed = widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width();
-  setMinimumWidth(std::clamp(needed, leastLetters * letter, mostLetters * letter));
+  setMinimumWidth(std::clamp(needed, leastFormLetters * letter, mostFormLetters * letter));
 }
 
 bool FormScroll::eventFilter(QObject* watched, QEvent* event) {

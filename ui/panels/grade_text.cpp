@@ -6,7 +6,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct GradeTextTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::Grade)
 };
 
@@ -28,13 +28,13 @@ QString gradeText(Grade grade) {
   const QString sign = gradeSign(grade) + QLatin1Char(' ');
   switch (grade) {
     case Grade::Stop:
-      return sign + Texts::tr("stop");
+      return sign + GradeTextTexts::tr("stop");
     case Grade::Look:
-      return sign + Texts::tr("look");
+      return sign + GradeTextTexts::tr("look");
     case Grade::Note:
       break;
   }
-  return sign + Texts::tr("note");
+  return sign + GradeTextTexts::tr("note");
 }
 
 }  // namespace ribwright

@@ -13,11 +13,11 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct HelpPagesTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::HelpPages)
 };
 
-constexpr int shownLetters = 76, shownLines = 34;
+constexpr int helpLetters = 76, helpLines = 34;
 
 QString plain(const QString& words) { return QString(words).remove(QLatin1Char('&')).toHtmlEscaped(); }
 
@@ -39,48 +39,53 @@ QString toolRows() {
 }
 
 QString handRows() {
-  return row(Texts::tr("digits, ="),
-             Texts::tr("while drawing or dragging: type the length, or 4' x 3'; = for a place")) +
-         row(Texts::tr("Ctrl"), Texts::tr("held while dragging: does not snap")) +
-         row(Texts::tr("arrows"),
-             Texts::tr("move what is chosen by 1 in or 10 mm; with Shift 1 ft or 100 mm, with Alt a "
-                       "mark of the tape; with nothing chosen, the view")) +
-         row(Texts::tr("Shift and drag"), Texts::tr("choose all openings in a frame")) +
-         row(Texts::tr("Ctrl and click"), Texts::tr("choose one more, or one less")) +
-         row(Texts::tr("Tab"), Texts::tr("the next sheet in hanging order; Ctrl+Tab leaves the board")) +
-         row(Texts::tr("Page Up, Page Down"), Texts::tr("the wall before, the next wall")) +
-         row(Texts::tr("Shift+F10"), Texts::tr("what can be done with what is chosen")) +
-         row(Texts::tr("+ - 0"), Texts::tr("nearer, farther, the whole wall")) +
-         row(Texts::tr("Esc"), Texts::tr("one step back"));
+  return row(HelpPagesTexts::tr("digits, ="),
+             HelpPagesTexts::tr("while drawing or dragging: type the length, or 4' x 3'; = for a place")) +
+         row(HelpPagesTexts::tr("Ctrl"), HelpPagesTexts::tr("held while dragging: does not snap")) +
+         row(HelpPagesTexts::tr("arrows"),
+             HelpPagesTexts::tr("move what is chosen by 1 in or 10 mm; with Shift 1 ft or 100 mm, with Alt a "
+                                "mark of the tape; with nothing chosen, the view")) +
+         row(HelpPagesTexts::tr("Shift and drag"), HelpPagesTexts::tr("choose all openings in a frame")) +
+         row(HelpPagesTexts::tr("Ctrl and click"), HelpPagesTexts::tr("choose one more, or one less")) +
+         row(HelpPagesTexts::tr("Tab"),
+             HelpPagesTexts::tr("the next sheet in hanging order; Ctrl+Tab leaves the board")) +
+         row(HelpPagesTexts::tr("Page Up, Page Down"), HelpPagesTexts::tr("the wall before, the next wall")) +
+         row(HelpPagesTexts::tr("Shift+F10"), HelpPagesTexts::tr("what can be done with what is chosen")) +
+         row(HelpPagesTexts::tr("+ - 0"), HelpPagesTexts::tr("nearer, farther, the whole wall")) +
+         row(HelpPagesTexts::tr("Esc"), HelpPagesTexts::tr("one step back"));
 }
 
 }  // namespace
 
 QString quickStartText() {
   const QStringList steps{
-      Texts::tr(
+      HelpPagesTexts::tr(
           "<b>New job</b> (Ctrl+N): type the sizes as the plans have them. Every field has something sensible in it; "
           "the picture beside shows what it makes."),
-      Texts::tr(
+      HelpPagesTexts::tr(
           "<b>Openings</b>: take the tool (W for a window, D for a walk door), drag it on the wall, or click a corner "
           "and type <i>4' x 3'</i>. Right click repeats it in each bay or mirrors it to the wall across."),
-      Texts::tr(
+      HelpPagesTexts::tr(
           "<b>Where it is seen from</b>: drag the eye in the plan; the sheets are hung so that their laps do not "
           "show from there."),
-      Texts::tr("<b>Starts compared</b>, below: how each wall's first sheet can stand, and what each costs. Point to "
-                "one to see it."),
-      Texts::tr("<b>Findings</b>, at the right: what would be wrong if built as shown. Choose one to go there; where a "
-                "button mends it, it stands under its words."),
-      Texts::tr(
+      HelpPagesTexts::tr(
+          "<b>Starts compared</b>, below: how each wall's first sheet can stand, and what each costs. Point to "
+          "one to see it."),
+      HelpPagesTexts::tr(
+          "<b>Findings</b>, at the right: what would be wrong if built as shown. Choose one to go there; where a "
+          "button mends it, it stands under its words."),
+      HelpPagesTexts::tr(
           "<b>Pages</b> shows what is printed; <b>Save packet</b> (Ctrl+Shift+P) writes it with the order as tables."),
-      Texts::tr("Everything can be taken back (Ctrl+Z), and work that is not saved is kept if the program ends."),
+      HelpPagesTexts::tr(
+          "Everything can be taken back (Ctrl+Z), and work that is not saved is kept if the program ends."),
   };
   QString items;
   for (const QString& step : steps) items += QStringLiteral("<li style='margin-bottom:6px'>%1</li>").arg(step);
   return QStringLiteral("<h2>%1</h2><ol>%2</ol><p>%3</p>")
-      .arg(Texts::tr("From the plans to the wall"), items,
-           Texts::tr("Screws and holes stand where the plans put the steel. Nothing is drilled before the steel is "
-                     "measured; the plans and the local code go before what is shown here."));
+      .arg(HelpPagesTexts::tr("From the plans to the wall"), items,
+           HelpPagesTexts::tr(
+               "Screws and holes stand where the plans put the steel. Nothing is drilled before the steel is "
+               "measured; the plans and the local code go before what is shown here."));
 }
 
 QString keysText(const std::vector<QAction*>& actions) {
@@ -89,8 +94,9 @@ QString keysText(const std::vector<QAction*>& actions) {
     if (!action->shortcut().isEmpty())
       rows += row(action->shortcut().toString(QKeySequence::NativeText), plain(action->text()));
   }
-  return table(Texts::tr("On the wall: tools"), toolRows()) +
-         table(Texts::tr("On the wall: hand and keys"), handRows()) + table(Texts::tr("Everywhere"), rows);
+  return table(HelpPagesTexts::tr("On the wall: tools"), toolRows()) +
+         table(HelpPagesTexts::tr("On the wall: hand and keys"), handRows()) +
+         table(HelpPagesTexts::tr("Everywhere"), rows);
 }
 
 void showHelp(QWidget* window, const char* name, const QString& title, const QString& html) {
@@ -108,7 +114,7 @@ void showHelp(QWidget* window, const char* name, const QString& title, const QSt
   layout->addWidget(words);
   layout->addWidget(buttons);
   const QFontMetrics metrics = dialog->fontMetrics();
-  dialog->resize(shownLetters * metrics.averageCharWidth(), shownLines * metrics.lineSpacing());
+  dialog->resize(helpLetters * metrics.averageCharWidth(), helpLines * metrics.lineSpacing());
   dialog->show();
 }
 

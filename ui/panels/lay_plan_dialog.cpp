@@ -18,24 +18,16 @@
 #include "ui/board/read_picture.h"
 #include "ui/panels/grade_text.h"
 #include "ui/panels/length_field.h"
+#include "ui/panels/named_widgets.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
 
-constexpr int shownLetters = 150, shownLines = 44;
+constexpr int layingLetters = 150, layingLines = 44;
 constexpr int sideLetters = 40;
 constexpr int manyPixels = 100;  // one alone is too short to be said well
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
-
-QLabel* sentences(const QString& words, const char* name, QWidget* parent) {
-  auto* made = new QLabel(words, parent);
-  made->setObjectName(QLatin1String(name));
-  made->setTextFormat(Qt::PlainText);
-  made->setWordWrap(true);
-  return made;
-}
 
 void showFault(QLabel* label, const QString& words) {
   label->setText(words.isEmpty() ? QString() : gradeSign(Grade::Stop) + QLatin1Char(' ') + words);
@@ -60,7 +52,7 @@ LayPlanDialog::LayPlanDialog(const QString& wall, const std::optional<LaidPlan>&
   layout->addWidget(makeButtons());
   connect(shown_, &MarkedPicture::crossMoved, this, &LayPlanDialog::look);
   connect(shown_, &MarkedPicture::crossChosen, this, &LayPlanDialog::showPoints);
-  const QSize wanted(shownLetters * fontMetrics().averageCharWidth(), shownLines * fontMetrics().lineSpacing());
+  const QSize wanted(layingLetters * fontMetrics().averageCharWidth(), layingLines * fontMetrics().lineSpacing());
   resize(wanted.boundedTo(screen()->availableSize()));
   if (laid) showStated(*laid);
   look();

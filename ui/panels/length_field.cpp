@@ -8,7 +8,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int shownLetters = 14;
+constexpr int lengthLetters = 14;
 
 }  // namespace
 
@@ -18,7 +18,7 @@ LengthField::LengthField(const char* name, QWidget* parent) : QLineEdit(parent) 
 }
 
 QSize LengthField::sizeHint() const {
-  return {shownLetters * fontMetrics().averageCharWidth(), QLineEdit::sizeHint().height()};
+  return {lengthLetters * fontMetrics().averageCharWidth(), QLineEdit::sizeHint().height()};
 }
 
 void LengthField::setLength(const std::optional<Length>& length, const LengthStyle& style) {

@@ -12,30 +12,24 @@
 #include <QVBoxLayout>
 
 #include "core/editing/new_job_fields.h"
+#include "core/job/length_style.h"
 #include "core/job/sample_jobs.h"
 #include "core/words/words.h"
 #include "ui/panels/grade_text.h"
 #include "ui/panels/kept_new_job.h"
+#include "ui/panels/named_widgets.h"
 #include "ui/panels/new_job_form.h"
 #include "ui/panels/new_job_picture.h"
 #include "ui/session/window_language.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
 
-constexpr int shownLetters = 190, shownLines = 50;
+constexpr int newJobLetters = 190, newJobLines = 50;
 constexpr int mostShown = 4000;  // sheets that are planned between two keys
 constexpr int soonEnough = 120;  // ms after the last key
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
-
-QPushButton* button(const QString& words, const char* name, QWidget* parent) {
-  auto* made = new QPushButton(words, parent);
-  made->setObjectName(QLatin1String(name));
-  made->setAutoDefault(false);
-  return made;
-}
 
 // The first gable's or end's girts, as they would stand.
 QString endGirts(const Job& job, Roof::Ends ends) {
@@ -43,7 +37,7 @@ QString endGirts(const Job& job, Roof::Ends ends) {
   if (wall >= job.walls.size()) return {};
   std::vector<Length> heights;
   for (const Girt& girt : job.walls[wall].girts) heights.push_back(girt.height);
-  return text(lengthStringText(heights, {job.units, job.decimalSign}));
+  return text(lengthStringText(heights, styleOf(job)));
 }
 
 }  // namespace
@@ -66,7 +60,7 @@ NewJobDialog::NewJobDialog(QWidget* parent) : QDialog(parent), soon_(new QTimer(
   layout->addLayout(across, 1);
   layout->addWidget(told_);
   layout->addWidget(makeButtons());
-  const QSize wanted(shownLetters * fontMetrics().averageCharWidth(), shownLines * fontMetrics().lineSpacing());
+  const QSize wanted(newJobLetters * fontMetrics().averageCharWidth(), newJobLines * fontMetrics().lineSpacing());
   resize(wanted.boundedTo(screen()->availableSize()));
   soon_->setSingleShot(true);
   soon_->setInterval(soonEnough);
@@ -97,7 +91,7 @@ QWidget* NewJobDialog::makeButtons() {
   auto* row = new QWidget(this);
   auto* layout = new QHBoxLayout(row);
   layout->setContentsMargins(0, 0, 0, 0);
-  auto* sample = button(tr("&From a sample…"), "newSample", row);
+  auto* sample = namedButton(tr("&From a sample…"), "newSample", row);
   auto* samples = new QMenu(sample);
   samples->setObjectName(QStringLiteral("newSamples"));
   for (const std::string_view name : sampleNames()) {
@@ -108,10 +102,10 @@ QWidget* NewJobDialog::makeButtons() {
   }
   samples->setToolTipsVisible(true);
   sample->setMenu(samples);
-  auto* keepThese = button(tr("&Keep these as the defaults"), "newKeep", row);
-  make_ = button(tr("&Make the job"), "newMake", row);
+  auto* keepThese = namedButton(tr("&Keep these as the defaults"), "newKeep", row);
+  make_ = namedButton(tr("&Make the job"), "newMake", row);
   make_->setDefault(true);
-  auto* cancel = button(tr("Cancel"), "newCancel", row);
+  auto* cancel = namedButton(tr("Cancel"), "newCancel", row);
   for (QPushButton* each : {sample, keepThese}) layout->addWidget(each);
   layout->addStretch(1);
   for (QPushButton* each : {make_, cancel}) layout->addWidget(each);

@@ -12,12 +12,11 @@
 #include "core/job/job_file.h"
 #include "core/job/pattern_file.h"
 #include "ui/panels/grade_text.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 template <class E>
 int at(E value) {

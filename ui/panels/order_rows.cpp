@@ -4,15 +4,14 @@
 #include <map>
 
 #include "core/output/figures.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 namespace {
 
-struct Texts {
+struct OrderRowsTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::OrderRows)
 };
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 QString lengthWords(const Session& session, Length length) { return text(fineText(length, session.style())); }
 
@@ -20,7 +19,7 @@ QString weightWords(const Session& session, const OrderLine& line, double kilogr
   return line.translucent ? QString() : text(weightText(kilograms, session.job().units));
 }
 
-QString joined(const std::vector<std::string>& marks) {
+QString joinedMarks(const std::vector<std::string>& marks) {
   QStringList all;
   for (const std::string& mark : marks) all << text(mark);
   return all.join(QLatin1Char(' '));
@@ -31,7 +30,7 @@ bool isFeet(const Session& session) { return session.job().units == UnitSystem::
 }  // namespace
 
 QString classText(const Session& session, const SheetClass& sheet) {
-  const QString colour = sheet.translucent ? Texts::tr("translucent") : text(sheet.colour);
+  const QString colour = sheet.translucent ? OrderRowsTexts::tr("translucent") : text(sheet.colour);
   const QString thick = text(smallLength(sheet.thickness, session.job().units));
   const QString words = text(sheet.profile) + QStringLiteral(", ") + thick +
                         (isFeet(session) ? QStringLiteral(" in") : QStringLiteral(" mm"));
@@ -39,27 +38,28 @@ QString classText(const Session& session, const SheetClass& sheet) {
 }
 
 QString areaWords(const Session& session, const Area& area) {
-  return text(areaText(area, session.job().units)) + (isFeet(session) ? Texts::tr(" sq ft") : Texts::tr(" m²"));
+  return text(areaText(area, session.job().units)) +
+         (isFeet(session) ? OrderRowsTexts::tr(" sq ft") : OrderRowsTexts::tr(" m²"));
 }
 
 RowTexts orderRows(const Session& session, const OrderAccount& account) {
   const bool feet = isFeet(session);
   RowTexts all;
-  all.columns = {{Texts::tr("Line"), true},
-                 {Texts::tr("Length"), true},
-                 {Texts::tr("Quantity"), true},
-                 {Texts::tr("Spare"), true},
-                 {feet ? Texts::tr("Area, sq ft") : Texts::tr("Area, m²"), true},
-                 {feet ? Texts::tr("Weight, lb") : Texts::tr("Weight, kg"), true},
-                 {feet ? Texts::tr("Waste, sq ft") : Texts::tr("Waste, m²"), true},
-                 {Texts::tr("Sheets to be hung")},
-                 {Texts::tr("Sheet")}};
+  all.columns = {{OrderRowsTexts::tr("Line"), true},
+                 {OrderRowsTexts::tr("Length"), true},
+                 {OrderRowsTexts::tr("Quantity"), true},
+                 {OrderRowsTexts::tr("Spare"), true},
+                 {feet ? OrderRowsTexts::tr("Area, sq ft") : OrderRowsTexts::tr("Area, m²"), true},
+                 {feet ? OrderRowsTexts::tr("Weight, lb") : OrderRowsTexts::tr("Weight, kg"), true},
+                 {feet ? OrderRowsTexts::tr("Waste, sq ft") : OrderRowsTexts::tr("Waste, m²"), true},
+                 {OrderRowsTexts::tr("Sheets to be hung")},
+                 {OrderRowsTexts::tr("Sheet")}};
   for (const OrderLine& line : session.plan().order.lines) {
     const SteelAccount& steel = account.lines[static_cast<std::size_t>(line.line - 1)];
     all.rows.push_back({QString::number(line.line), lengthWords(session, line.length), QString::number(line.quantity()),
                         line.spares > 0 ? QString::number(line.spares) : QString(),
                         text(areaText(line.coverArea, session.job().units)), weightWords(session, line, line.kilograms),
-                        text(areaText(steel.waste, session.job().units)), joined(line.marks),
+                        text(areaText(steel.waste, session.job().units)), joinedMarks(line.marks),
                         classText(session, line.sheet())});
   }
   return all;
@@ -68,16 +68,19 @@ RowTexts orderRows(const Session& session, const OrderAccount& account) {
 RowTexts bundleRows(const Session& session, const std::vector<Bundle>& bundles) {
   const SheetOrder& order = session.plan().order;
   RowTexts all;
-  all.columns = {
-      {Texts::tr("Bundle")},        {Texts::tr("Set down from"), true},
-      {Texts::tr("to"), true},      {Texts::tr("Sheets"), true},
-      {Texts::tr("Longest"), true}, {isFeet(session) ? Texts::tr("Weight, lb") : Texts::tr("Weight, kg"), true},
-      {Texts::tr("From the top")},  {Texts::tr("Sheet")}};
+  all.columns = {{OrderRowsTexts::tr("Bundle")},
+                 {OrderRowsTexts::tr("Set down from"), true},
+                 {OrderRowsTexts::tr("to"), true},
+                 {OrderRowsTexts::tr("Sheets"), true},
+                 {OrderRowsTexts::tr("Longest"), true},
+                 {isFeet(session) ? OrderRowsTexts::tr("Weight, lb") : OrderRowsTexts::tr("Weight, kg"), true},
+                 {OrderRowsTexts::tr("From the top")},
+                 {OrderRowsTexts::tr("Sheet")}};
   for (const Bundle& bundle : bundles) {
     std::vector<std::string> marks;
     for (const BundledSheet& one : bundle.sheets) {
       const OrderLine& line = order.lines[static_cast<std::size_t>(one.line)];
-      marks.push_back(one.sheet < 0 ? Texts::tr("spare").toStdString()
+      marks.push_back(one.sheet < 0 ? OrderRowsTexts::tr("spare").toStdString()
                                     : line.marks[static_cast<std::size_t>(one.sheet - line.firstSheet)]);
     }
     const OrderLine& line = order.lines[static_cast<std::size_t>(bundle.sheets.front().line)];
@@ -85,7 +88,8 @@ RowTexts bundleRows(const Session& session, const std::vector<Bundle>& bundles) 
     all.rows.push_back({text(bundle.name), spare ? QString() : lengthWords(session, bundle.setDownFrom),
                         spare ? QString() : lengthWords(session, bundle.setDownTo),
                         QString::number(bundle.sheets.size()), lengthWords(session, bundle.longest),
-                        weightWords(session, line, bundle.kilograms), joined(marks), classText(session, bundle.sheet)});
+                        weightWords(session, line, bundle.kilograms), joinedMarks(marks),
+                        classText(session, bundle.sheet)});
   }
   return all;
 }

@@ -6,7 +6,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct PaperTextTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::PaperSize)
 };
 
@@ -15,15 +15,15 @@ struct Texts {
 QString paperText(PaperSize paper) {
   switch (paper) {
     case PaperSize::Letter:
-      return Texts::tr("Letter");
+      return PaperTextTexts::tr("Letter");
     case PaperSize::Tabloid:
-      return Texts::tr("Tabloid");
+      return PaperTextTexts::tr("Tabloid");
     case PaperSize::A4:
-      return Texts::tr("A4");
+      return PaperTextTexts::tr("A4");
     case PaperSize::A3:
       break;
   }
-  return Texts::tr("A3");
+  return PaperTextTexts::tr("A3");
 }
 
 }  // namespace ribwright

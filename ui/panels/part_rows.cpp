@@ -5,25 +5,24 @@
 #include <set>
 
 #include "core/drawing/shown_length.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct PartRowsTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::PartRows)
 };
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
-
 QString kindText(const Piece& piece) {
   QStringList words;
-  if (piece.rip) words << Texts::tr("rip");
-  if (piece.rake) words << Texts::tr("rake");
-  if (piece.notched) words << Texts::tr("notched");
-  if (piece.above) words << Texts::tr("above an opening");
-  if (piece.below) words << Texts::tr("below an opening");
-  return words.isEmpty() ? Texts::tr("full") : words.join(QStringLiteral(", "));
+  if (piece.rip) words << PartRowsTexts::tr("rip");
+  if (piece.rake) words << PartRowsTexts::tr("rake");
+  if (piece.notched) words << PartRowsTexts::tr("notched");
+  if (piece.above) words << PartRowsTexts::tr("above an opening");
+  if (piece.below) words << PartRowsTexts::tr("below an opening");
+  return words.isEmpty() ? PartRowsTexts::tr("full") : words.join(QStringLiteral(", "));
 }
 
 // Girts behind a piece: those whose row lies within its height and that reach under its metal.
@@ -43,13 +42,13 @@ QString girtsBehind(const Session& session, const Piece& piece) {
 
 PartRows sheetRows(const Session& session) {
   PartRows all;
-  all.columns = {{Texts::tr("Mark")},
-                 {Texts::tr("Kind")},
-                 {Texts::tr("Width"), true},
-                 {Texts::tr("Blank"), true},
-                 {Texts::tr("Order code"), true},
-                 {Texts::tr("Girts behind")},
-                 {Texts::tr("By the last edit")}};
+  all.columns = {{PartRowsTexts::tr("Mark")},
+                 {PartRowsTexts::tr("Kind")},
+                 {PartRowsTexts::tr("Width"), true},
+                 {PartRowsTexts::tr("Blank"), true},
+                 {PartRowsTexts::tr("Order code"), true},
+                 {PartRowsTexts::tr("Girts behind")},
+                 {PartRowsTexts::tr("By the last edit")}};
   if (!session.isOpen() || session.wall() < 0) return all;
   all.style = session.style();
   const auto& codes = session.plan().order.codes;
@@ -67,7 +66,7 @@ PartRows sheetRows(const Session& session) {
          {text(piece.mark), kindText(piece), text(dimensionText(piece.right - piece.left, session.style())),
           text(cutText(piece.blankLength, session.style())), coded ? text(codes[wall][i]) : QString(),
           girtsBehind(session, piece),
-          changed.contains(piece.mark) ? QStringLiteral("● ") + Texts::tr("changed") : QString()}});
+          changed.contains(piece.mark) ? QStringLiteral("● ") + PartRowsTexts::tr("changed") : QString()}});
   }
   return all;
 }

@@ -16,7 +16,7 @@ namespace {
 
 constexpr int mostSheets = 1'000'000;
 
-struct Texts {
+struct PlacedDialogsTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::PlacedDialogs)
 };
 
@@ -54,24 +54,25 @@ QSpinBox* count(QDialog* dialog, const char* name, const QString& title, std::in
 
 void askForOrder(QWidget* window, const QString& number, const QString& date,
                  std::function<void(const std::string&, const std::string&)> taken) {
-  QDialog* asked = dialog(window, "placeOrderDialog", Texts::tr("Place this order"));
+  QDialog* asked = dialog(window, "placeOrderDialog", PlacedDialogsTexts::tr("Place this order"));
   auto* id = new QLineEdit(number, asked);
   id->setObjectName(QStringLiteral("orderNumber"));
   auto* day = new QLineEdit(date, asked);
   day->setObjectName(QStringLiteral("orderDate"));
-  form(asked)->addRow(Texts::tr("Order &number"), id);
-  form(asked)->addRow(Texts::tr("&Date"), day);
+  form(asked)->addRow(PlacedDialogsTexts::tr("Order &number"), id);
+  form(asked)->addRow(PlacedDialogsTexts::tr("&Date"), day);
   id->selectAll();
-  finish(asked, Texts::tr("&Place"),
+  finish(asked, PlacedDialogsTexts::tr("&Place"),
          [id, day, taken = std::move(taken)] { taken(id->text().toStdString(), day->text().toStdString()); });
 }
 
 void askForCounts(QWidget* window, const PlacedCount& now, std::function<void(int, int)> taken) {
-  QDialog* asked = dialog(window, "receivedDialog", Texts::tr("Sheets that came"));
-  form(asked)->addRow(new QLabel(Texts::tr("Of %1 sheets ordered:").arg(now.placed), asked));
-  QSpinBox* received = count(asked, "receivedCount", Texts::tr("&Came fit to hang"), now.received);
-  QSpinBox* missing = count(asked, "missingCount", Texts::tr("Came unfit, or will &not come"), now.missing);
-  finish(asked, Texts::tr("&Enter"),
+  QDialog* asked = dialog(window, "receivedDialog", PlacedDialogsTexts::tr("Sheets that came"));
+  form(asked)->addRow(new QLabel(PlacedDialogsTexts::tr("Of %1 sheets ordered:").arg(now.placed), asked));
+  QSpinBox* received = count(asked, "receivedCount", PlacedDialogsTexts::tr("&Came fit to hang"), now.received);
+  QSpinBox* missing =
+      count(asked, "missingCount", PlacedDialogsTexts::tr("Came unfit, or will &not come"), now.missing);
+  finish(asked, PlacedDialogsTexts::tr("&Enter"),
          [received, missing, taken = std::move(taken)] { taken(received->value(), missing->value()); });
 }
 

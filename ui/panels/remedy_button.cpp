@@ -8,7 +8,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int fewestLetters = 14;  // in a line
+constexpr int buttonLetters = 14;  // in a line
 constexpr int lines = Qt::TextWordWrap | Qt::AlignVCenter | Qt::AlignLeft;
 
 }  // namespace
@@ -30,7 +30,7 @@ int RemedyButton::heightForWidth(int width) const {
 }
 
 QSize RemedyButton::minimumSizeHint() const {
-  const int width = fewestLetters * fontMetrics().averageCharWidth() + 4 * margin();
+  const int width = buttonLetters * fontMetrics().averageCharWidth() + 4 * margin();
   return {width, fontMetrics().height() + 2 * margin()};
 }
 

@@ -17,12 +17,11 @@
 #include "ui/panels/field_edits.h"
 #include "ui/panels/field_form.h"
 #include "ui/panels/form_scroll.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 QString wayText(Blank::Way way) {
   switch (way) {

@@ -8,14 +8,11 @@
 #include "core/output/tables.h"
 #include "ui/panels/finding_list.h"
 #include "ui/panels/grade_text.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
-namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
-
-}  // namespace
+namespace {}  // namespace
 
 SilencedList::SilencedList(Session& session, QWidget* parent)
     : QWidget(parent),

@@ -12,12 +12,12 @@
 
 #include "core/drawing/start_words.h"
 #include "ui/panels/dressed_rows.h"
+#include "ui/panels/named_widgets.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 constexpr int rowRole = Qt::UserRole + 1;  // index into the rows
 
@@ -42,12 +42,6 @@ class StartItem : public QTableWidgetItem {
  private:
   double sorted_;
 };
-
-QPushButton* button(const QString& words, const char* name, QWidget* parent) {
-  auto* made = new QPushButton(words, parent);
-  made->setObjectName(QLatin1String(name));
-  return made;
-}
 
 }  // namespace
 
@@ -97,10 +91,10 @@ QWidget* StartPanel::makeFoot() {
   progress_ = new QProgressBar(foot);
   progress_->setObjectName(QStringLiteral("startProgress"));
   progress_->setAccessibleName(tr("How many starts have been tried"));
-  search_ = button(tr("Try every start"), "searchStarts", foot);
+  search_ = namedButton(tr("Try every start"), "searchStarts", foot);
   search_->setToolTip(tr("Lays the wall out from each mark of the tape in one cover, and keeps the best"));
-  stop_ = button(tr("Stop"), "stopSearch", foot);
-  take_ = button(tr("Take it"), "takeStart", foot);
+  stop_ = namedButton(tr("Stop"), "stopSearch", foot);
+  take_ = namedButton(tr("Take it"), "takeStart", foot);
   layout->addWidget(words_, 1);
   for (QWidget* each : {static_cast<QWidget*>(progress_), static_cast<QWidget*>(stop_), static_cast<QWidget*>(take_),
                         static_cast<QWidget*>(search_)})

@@ -5,27 +5,26 @@
 
 #include "core/drawing/start_words.h"
 #include "core/output/figures.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct StartRowsTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::StartPanel)
 };
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 StartCell count(int number) { return {QString::number(number), double(number)}; }
 
 // A whole sheet is better than any rip.
 StartCell rip(const std::optional<Length>& width, const LengthStyle& style) {
-  if (!width) return {Texts::tr("whole"), 0};
+  if (!width) return {StartRowsTexts::tr("whole"), 0};
   return {text(fineText(*width, style)), 1e9 - width->inMillimetres()};
 }
 
 StartCell area(Area steel, UnitSystem units) {
-  const QString unit = units == UnitSystem::FeetInches ? Texts::tr("sq ft") : Texts::tr("m²");
+  const QString unit = units == UnitSystem::FeetInches ? StartRowsTexts::tr("sq ft") : StartRowsTexts::tr("m²");
   return {text(areaText(steel, units)) + QLatin1Char(' ') + unit, steel.inSquareMetres()};
 }
 
@@ -42,9 +41,10 @@ void markBest(std::vector<StartRow>& rows, std::size_t column) {
 }  // namespace
 
 QStringList startColumns() {
-  return {Texts::tr("Rank"),        Texts::tr("Start"),      Texts::tr("First sheet"),    Texts::tr("Last sheet"),
-          Texts::tr("Sheets"),      Texts::tr("Lengths"),    Texts::tr("Seams at jambs"), Texts::tr("Narrow rips"),
-          Texts::tr("To stop for"), Texts::tr("To look at"), Texts::tr("Steel bought")};
+  return {StartRowsTexts::tr("Rank"),           StartRowsTexts::tr("Start"),       StartRowsTexts::tr("First sheet"),
+          StartRowsTexts::tr("Last sheet"),     StartRowsTexts::tr("Sheets"),      StartRowsTexts::tr("Lengths"),
+          StartRowsTexts::tr("Seams at jambs"), StartRowsTexts::tr("Narrow rips"), StartRowsTexts::tr("To stop for"),
+          StartRowsTexts::tr("To look at"),     StartRowsTexts::tr("Steel bought")};
 }
 
 std::vector<StartRow> startRows(const std::vector<ComparedStart>& starts, const Words& words,
@@ -53,7 +53,7 @@ std::vector<StartRow> startRows(const std::vector<ComparedStart>& starts, const 
   for (const ComparedStart& one : starts) {
     const int rank = static_cast<int>(rows.size()) + 1;
     QString name = text(words.say(startPhrase(one.start, style), style));
-    if (one.stands) name = QStringLiteral("▶ ") + name + QStringLiteral(", ") + Texts::tr("stands");
+    if (one.stands) name = QStringLiteral("▶ ") + name + QStringLiteral(", ") + StartRowsTexts::tr("stands");
     rows.push_back({one.start,
                     one.stands,
                     {count(rank),

@@ -10,12 +10,11 @@
 #include "core/job/by_id.h"
 #include "ui/panels/mixed_colour.h"
 #include "ui/panels/stated_words.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 std::optional<Part::Kind> partKind(StatedList list) {
   switch (list) {

@@ -11,7 +11,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct StatedWordsTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::StatedWords)
 };
 
@@ -30,42 +30,42 @@ QString kindWords(const Session& session, const std::string& choice) {
 }
 
 QMap<QString, QString> plainChoices() {
-  return {{QStringLiteral("left corner"), Texts::tr("left corner")},
-          {QStringLiteral("right corner"), Texts::tr("right corner")},
-          {QStringLiteral("near jamb"), Texts::tr("near jamb")},
-          {QStringLiteral("centre"), Texts::tr("centre")},
-          {QStringLiteral("round"), Texts::tr("round")},
-          {QStringLiteral("rectangular"), Texts::tr("rectangular")},
-          {QStringLiteral("web line"), Texts::tr("web line")},
-          {QStringLiteral("bottom"), Texts::tr("bottom")},
-          {QStringLiteral("top"), Texts::tr("top")},
-          {QStringLiteral("up"), Texts::tr("up")},
-          {QStringLiteral("down"), Texts::tr("down")}};
+  return {{QStringLiteral("left corner"), StatedWordsTexts::tr("left corner")},
+          {QStringLiteral("right corner"), StatedWordsTexts::tr("right corner")},
+          {QStringLiteral("near jamb"), StatedWordsTexts::tr("near jamb")},
+          {QStringLiteral("centre"), StatedWordsTexts::tr("centre")},
+          {QStringLiteral("round"), StatedWordsTexts::tr("round")},
+          {QStringLiteral("rectangular"), StatedWordsTexts::tr("rectangular")},
+          {QStringLiteral("web line"), StatedWordsTexts::tr("web line")},
+          {QStringLiteral("bottom"), StatedWordsTexts::tr("bottom")},
+          {QStringLiteral("top"), StatedWordsTexts::tr("top")},
+          {QStringLiteral("up"), StatedWordsTexts::tr("up")},
+          {QStringLiteral("down"), StatedWordsTexts::tr("down")}};
 }
 
 QMap<QString, QString> titles(StatedList list) {
-  QMap<QString, QString> all{{QStringLiteral("id"), Texts::tr("Id")},
-                             {QStringLiteral("kind"), Texts::tr("Kind")},
-                             {QStringLiteral("shape"), Texts::tr("Shape")},
-                             {QStringLiteral("from"), Texts::tr("From")},
-                             {QStringLiteral("distance"), Texts::tr("Distance")},
-                             {QStringLiteral("to"), Texts::tr("To")},
-                             {QStringLiteral("width"), Texts::tr("Width")},
-                             {QStringLiteral("height"), Texts::tr("Height")},
-                             {QStringLiteral("sill"), Texts::tr("Sill")},
-                             {QStringLiteral("jamb_trim"), Texts::tr("Jamb trim")},
-                             {QStringLiteral("centre"), Texts::tr("Centre height")},
-                             {QStringLiteral("clearance"), Texts::tr("Clearance")},
-                             {QStringLiteral("typed_by"), Texts::tr("Typed by")},
-                             {QStringLiteral("flange"), Texts::tr("Flange turns")},
-                             {QStringLiteral("member"), Texts::tr("Member")},
-                             {QStringLiteral("clip_slot"), Texts::tr("Clip slot")},
-                             {QStringLiteral("profile"), Texts::tr("Profile")},
-                             {QStringLiteral("colour"), Texts::tr("Colour")},
-                             {QStringLiteral("pattern"), Texts::tr("Hole pattern")},
-                             {QStringLiteral("thickness"), Texts::tr("Thickness")},
-                             {QStringLiteral("gap"), Texts::tr("Gap above the limit")}};
-  if (list == StatedList::Bands) all[QStringLiteral("from")] = Texts::tr("From height");
+  QMap<QString, QString> all{{QStringLiteral("id"), StatedWordsTexts::tr("Id")},
+                             {QStringLiteral("kind"), StatedWordsTexts::tr("Kind")},
+                             {QStringLiteral("shape"), StatedWordsTexts::tr("Shape")},
+                             {QStringLiteral("from"), StatedWordsTexts::tr("From")},
+                             {QStringLiteral("distance"), StatedWordsTexts::tr("Distance")},
+                             {QStringLiteral("to"), StatedWordsTexts::tr("To")},
+                             {QStringLiteral("width"), StatedWordsTexts::tr("Width")},
+                             {QStringLiteral("height"), StatedWordsTexts::tr("Height")},
+                             {QStringLiteral("sill"), StatedWordsTexts::tr("Sill")},
+                             {QStringLiteral("jamb_trim"), StatedWordsTexts::tr("Jamb trim")},
+                             {QStringLiteral("centre"), StatedWordsTexts::tr("Centre height")},
+                             {QStringLiteral("clearance"), StatedWordsTexts::tr("Clearance")},
+                             {QStringLiteral("typed_by"), StatedWordsTexts::tr("Typed by")},
+                             {QStringLiteral("flange"), StatedWordsTexts::tr("Flange turns")},
+                             {QStringLiteral("member"), StatedWordsTexts::tr("Member")},
+                             {QStringLiteral("clip_slot"), StatedWordsTexts::tr("Clip slot")},
+                             {QStringLiteral("profile"), StatedWordsTexts::tr("Profile")},
+                             {QStringLiteral("colour"), StatedWordsTexts::tr("Colour")},
+                             {QStringLiteral("pattern"), StatedWordsTexts::tr("Hole pattern")},
+                             {QStringLiteral("thickness"), StatedWordsTexts::tr("Thickness")},
+                             {QStringLiteral("gap"), StatedWordsTexts::tr("Gap above the limit")}};
+  if (list == StatedList::Bands) all[QStringLiteral("from")] = StatedWordsTexts::tr("From height");
   return all;
 }
 
@@ -78,19 +78,20 @@ QString columnTitle(StatedList list, std::string_view column) { return titles(li
 QString newItemWords(StatedList list) {
   switch (list) {
     case StatedList::Openings:
-      return Texts::tr("new opening");
+      return StatedWordsTexts::tr("new opening");
     case StatedList::Penetrations:
-      return Texts::tr("new penetration");
+      return StatedWordsTexts::tr("new penetration");
     case StatedList::Girts:
-      return Texts::tr("new girt");
+      return StatedWordsTexts::tr("new girt");
     case StatedList::Bands:
       break;
   }
-  return Texts::tr("new band");
+  return StatedWordsTexts::tr("new band");
 }
 
 QString choiceWords(const Session& session, const std::string& choice) {
-  if (const QString number = columnNumber(choice); !number.isEmpty()) return Texts::tr("column %1").arg(number);
+  if (const QString number = columnNumber(choice); !number.isEmpty())
+    return StatedWordsTexts::tr("column %1").arg(number);
   if (const QString kind = kindWords(session, choice); !kind.isEmpty()) return kind;
   const QString plain = QString::fromStdString(choice);
   return plainChoices().value(plain, plain);
@@ -105,11 +106,11 @@ std::string statedWords(const Session& session, const std::vector<std::string>& 
 }
 
 QString blankWords(StatedList list, std::string_view column, std::size_t row) {
-  if (list == StatedList::Girts && (column == "from" || column == "to")) return Texts::tr("corner");
+  if (list == StatedList::Girts && (column == "from" || column == "to")) return StatedWordsTexts::tr("corner");
   if (list != StatedList::Bands) return {};
-  if (column == "from" && row == 0) return Texts::tr("sheets' lower end");
-  if (column == "thickness") return Texts::tr("as the profile");
-  return column == "pattern" ? Texts::tr("as the wall") : QString();
+  if (column == "from" && row == 0) return StatedWordsTexts::tr("sheets' lower end");
+  if (column == "thickness") return StatedWordsTexts::tr("as the profile");
+  return column == "pattern" ? StatedWordsTexts::tr("as the wall") : QString();
 }
 
 }  // namespace ribwright

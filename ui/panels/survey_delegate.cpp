@@ -12,7 +12,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int leastLetters = 11;  // of a cell
+constexpr int cellLetters = 11;  // of a cell
 
 int marginOf(const QStyleOptionViewItem& option) { return option.fontMetrics.averageCharWidth() / 2 + 1; }
 
@@ -57,7 +57,7 @@ QSize SurveyDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelI
   const QString reading = index.data().toString(), off = index.data(SurveyModel::DeviationRole).toString();
   const int words = metrics.horizontalAdvance(reading) + metrics.horizontalAdvance(off) +
                     (off.isEmpty() ? 0 : 2 * metrics.averageCharWidth());
-  const int width = std::max(words, leastLetters * metrics.averageCharWidth());
+  const int width = std::max(words, cellLetters * metrics.averageCharWidth());
   return {width + 2 * marginOf(option) + 2, metrics.height() + metrics.height() / 3};
 }
 

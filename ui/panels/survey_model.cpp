@@ -2,13 +2,13 @@
 
 #include <algorithm>
 
+#include "core/units/typed_text.h"
 #include "ui/panels/survey_words.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 bool isBlank(const QString& words) { return words.trimmed().isEmpty(); }
 

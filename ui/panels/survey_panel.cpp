@@ -15,7 +15,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int shownLines = 3;  // of the table at least
+constexpr int tableLines = 3;  // of the table at least
 
 QLineEdit* textField(const char* name, QWidget* parent) {
   auto* made = new QLineEdit(parent);
@@ -158,7 +158,7 @@ void SurveyPanel::tell(const QString& words, bool fault) {
 
 void SurveyPanel::fit() {
   words_->setMargin(fontMetrics().height() / 4);
-  table_->setMinimumHeight((2 * shownLines + 1) * fontMetrics().lineSpacing());
+  table_->setMinimumHeight((2 * tableLines + 1) * fontMetrics().lineSpacing());
 }
 
 void SurveyPanel::changeEvent(QEvent* event) {

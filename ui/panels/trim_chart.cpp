@@ -7,14 +7,11 @@
 
 #include "core/drawing/shown_length.h"
 #include "core/drawing/trim_sticks.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
-namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
-
-}  // namespace
+namespace {}  // namespace
 
 TrimChart::TrimChart(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("trimChart"));

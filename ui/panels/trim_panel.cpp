@@ -17,12 +17,11 @@
 #include "core/output/figures.h"
 #include "ui/panels/dressed_rows.h"
 #include "ui/panels/trim_chart.h"
+#include "ui/session/window_text.h"
 
 namespace ribwright {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 QLabel* label(const char* name, QWidget* parent) {
   auto* made = new QLabel(parent);

@@ -6,7 +6,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int shownLines = 3, shownLetters = 14;
+constexpr int typedLinesShown = 3, typedLinesLetters = 14;
 
 }  // namespace
 
@@ -17,7 +17,7 @@ TypedLines::TypedLines(QWidget* parent) : QPlainTextEdit(parent) {
 
 QSize TypedLines::sizeHint() const {
   const int around = 2 * frameWidth() + static_cast<int>(2 * document()->documentMargin());
-  return {shownLetters * fontMetrics().averageCharWidth(), shownLines * fontMetrics().lineSpacing() + around};
+  return {typedLinesLetters * fontMetrics().averageCharWidth(), typedLinesShown * fontMetrics().lineSpacing() + around};
 }
 
 void TypedLines::setStanding(const QString& text) {

@@ -10,14 +10,14 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct WallStateTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::WallState)
 };
 
 QString claddingText(const Wall& wall, const WallLayout& layout) {
-  if (layout.face.top.vertices().empty()) return Texts::tr("not laid out");
-  if (wall.cladding == Cladding::ByOthers) return Texts::tr("by others");
-  if (wall.cladding == Cladding::Open) return Texts::tr("open");
+  if (layout.face.top.vertices().empty()) return WallStateTexts::tr("not laid out");
+  if (wall.cladding == Cladding::ByOthers) return WallStateTexts::tr("by others");
+  if (wall.cladding == Cladding::Open) return WallStateTexts::tr("open");
   return {};
 }
 
@@ -74,12 +74,13 @@ WallState wallState(const Session& session, std::size_t index) {
 }
 
 QString WallState::title() const {
-  return name.isEmpty() ? Texts::tr("Wall %1").arg(letter) : Texts::tr("Wall %1, %2").arg(letter, name);
+  return name.isEmpty() ? WallStateTexts::tr("Wall %1").arg(letter)
+                        : WallStateTexts::tr("Wall %1, %2").arg(letter, name);
 }
 
 QString WallState::sheetWords() const {
   if (!cladding.isEmpty()) return cladding;
-  return sheets == 1 ? Texts::tr("1 sheet") : Texts::tr("%1 sheets").arg(sheets);
+  return sheets == 1 ? WallStateTexts::tr("1 sheet") : WallStateTexts::tr("%1 sheets").arg(sheets);
 }
 
 QString WallState::signWords() const {
@@ -91,18 +92,19 @@ QString WallState::signWords() const {
 }
 
 QString WallState::batchWords() const {
-  if (cleared == 0) return Texts::tr("held");
-  return cleared == batches ? Texts::tr("cleared") : Texts::tr("%1/%2 cleared").arg(cleared).arg(batches);
+  if (cleared == 0) return WallStateTexts::tr("held");
+  return cleared == batches ? WallStateTexts::tr("cleared")
+                            : WallStateTexts::tr("%1/%2 cleared").arg(cleared).arg(batches);
 }
 
 QString WallState::sentences() const {
   QStringList lines{title() + QStringLiteral(": ") + sheetWords()};
   if (sheeted)
-    lines << (hand == Hand::LeftToRight ? Texts::tr("Hangs from left to right.")
-                                        : Texts::tr("Hangs from right to left."));
-  lines << Texts::tr("Findings: stop %1, look %2, note %3.").arg(stops).arg(looks).arg(notes);
+    lines << (hand == Hand::LeftToRight ? WallStateTexts::tr("Hangs from left to right.")
+                                        : WallStateTexts::tr("Hangs from right to left."));
+  lines << WallStateTexts::tr("Findings: stop %1, look %2, note %3.").arg(stops).arg(looks).arg(notes);
   if (batches > 0)
-    lines << Texts::tr("Drill batches: %1 of %2 cleared. Drill nothing in a batch that is held.")
+    lines << WallStateTexts::tr("Drill batches: %1 of %2 cleared. Drill nothing in a batch that is held.")
                  .arg(cleared)
                  .arg(batches);
   return lines.join(QLatin1Char('\n'));

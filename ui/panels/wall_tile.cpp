@@ -10,7 +10,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr int wordLines = 3;
+constexpr int tileLines = 3;
 constexpr double outlineLines = 2.2;  // height of the tallest wall's outline, in lines of text
 constexpr int manySteps = 1000;
 
@@ -47,7 +47,7 @@ QSize WallTile::minimumSizeHint() const {
   const int widest = std::max({strong.horizontalAdvance(state_.letter) + 3 * metrics.averageCharWidth(),
                                arrowWidth() + metrics.horizontalAdvance(state_.sheetWords()),
                                metrics.horizontalAdvance(state_.signWords())});
-  const int height = wordLines * metrics.lineSpacing() + qRound(outlineLines * metrics.height());
+  const int height = tileLines * metrics.lineSpacing() + qRound(outlineLines * metrics.height());
   const int margin = marginOf(metrics);
   return {widest + 2 * margin + 2, height + 3 * margin};
 }
@@ -71,7 +71,7 @@ void WallTile::paintEvent(QPaintEvent*) {
     painter.drawRect(QRectF(rect()).adjusted(4.5, 4.5, -4.5, -4.5));
   }
   QRect upper = inside(), lower = inside();
-  lower.setTop(lower.bottom() + 1 - wordLines * fontMetrics().lineSpacing());
+  lower.setTop(lower.bottom() + 1 - tileLines * fontMetrics().lineSpacing());
   upper.setBottom(lower.top() - marginOf(fontMetrics()));
   paintOutline(painter, upper);
   paintWords(painter, lower);

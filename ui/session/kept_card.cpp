@@ -13,7 +13,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct KeptCardTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::KeptCard)
 };
 
@@ -32,28 +32,28 @@ QString letters(const std::vector<std::string>& walls) {
 }
 
 void addOpenings(QStringList& lines, const JobDifferences& found) {
-  if (found.openingsAdded > 0) lines << Texts::tr("openings added: %1").arg(found.openingsAdded);
-  if (found.openingsTaken > 0) lines << Texts::tr("openings taken away: %1").arg(found.openingsTaken);
-  if (found.openingsChanged > 0) lines << Texts::tr("openings changed: %1").arg(found.openingsChanged);
+  if (found.openingsAdded > 0) lines << KeptCardTexts::tr("openings added: %1").arg(found.openingsAdded);
+  if (found.openingsTaken > 0) lines << KeptCardTexts::tr("openings taken away: %1").arg(found.openingsTaken);
+  if (found.openingsChanged > 0) lines << KeptCardTexts::tr("openings changed: %1").arg(found.openingsChanged);
 }
 
 QString differenceWords(const Job& file, const Job& kept) {
   const JobDifferences found = differences(file, kept);
   QStringList lines;
-  if (found.name) lines << Texts::tr("another name of the job");
-  if (found.building) lines << Texts::tr("another outline or roof");
-  if (!found.changed.empty()) lines << Texts::tr("walls changed: %1").arg(letters(found.changed));
-  if (!found.added.empty()) lines << Texts::tr("walls added: %1").arg(letters(found.added));
-  if (!found.taken.empty()) lines << Texts::tr("walls taken away: %1").arg(letters(found.taken));
+  if (found.name) lines << KeptCardTexts::tr("another name of the job");
+  if (found.building) lines << KeptCardTexts::tr("another outline or roof");
+  if (!found.changed.empty()) lines << KeptCardTexts::tr("walls changed: %1").arg(letters(found.changed));
+  if (!found.added.empty()) lines << KeptCardTexts::tr("walls added: %1").arg(letters(found.added));
+  if (!found.taken.empty()) lines << KeptCardTexts::tr("walls taken away: %1").arg(letters(found.taken));
   addOpenings(lines, found);
-  if (found.other) lines << Texts::tr("other statements of the job");
-  return Texts::tr("In the kept work: %1.").arg(lines.join(QStringLiteral("; ")));
+  if (found.other) lines << KeptCardTexts::tr("other statements of the job");
+  return KeptCardTexts::tr("In the kept work: %1.").arg(lines.join(QStringLiteral("; ")));
 }
 
 QString noFileWords(const QString& file) {
-  if (file.isEmpty()) return Texts::tr("The job was never saved: no file holds anything of it.");
-  if (!QFileInfo::exists(file)) return Texts::tr("The job's file is no longer there.");
-  return Texts::tr("The job's file cannot be read.");
+  if (file.isEmpty()) return KeptCardTexts::tr("The job was never saved: no file holds anything of it.");
+  if (!QFileInfo::exists(file)) return KeptCardTexts::tr("The job's file is no longer there.");
+  return KeptCardTexts::tr("The job's file cannot be read.");
 }
 
 }  // namespace
@@ -74,7 +74,8 @@ KeptCard cardOf(const KeptOffer& offer) {
   card.inFile = countsOf(job.value());
   card.differs = differenceWords(job.value(), offer.job);
   if (digestOf(text.value()).toHex().toStdString() != offer.kept.fileDigest)
-    card.differs += QLatin1Char(' ') + Texts::tr("The file has been saved or changed since the kept work was begun.");
+    card.differs +=
+        QLatin1Char(' ') + KeptCardTexts::tr("The file has been saved or changed since the kept work was begun.");
   return card;
 }
 

@@ -40,13 +40,12 @@
 #include "ui/session/print_job.h"
 #include "ui/session/recent_jobs.h"
 #include "ui/session/recent_menu.h"
+#include "ui/session/window_text.h"
 #include "ui/tools/board_tools.h"
 
 namespace ribwright {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 constexpr int shortWhile = 5000;  // ms
 

@@ -12,22 +12,24 @@ namespace ribwright {
 
 namespace {
 
-constexpr qint64 mostBytes = 16 * 1024 * 1024;  // far more than any building has openings
-constexpr std::size_t mostNamed = 12;
+constexpr qint64 mostOpeningBytes = 16 * 1024 * 1024;  // far more than any building has openings
+constexpr std::size_t mostOpeningsNamed = 12;
 
-struct Texts {
+struct OpeningFileTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::OpeningFile)
 };
 
 QString whatChanged(const ReadOpenings& read) {
   QStringList words;
   if (!read.added.empty())
-    words << Texts::tr("added %1 (%2)").arg(read.added.size()).arg(namedFew(read.added, mostNamed));
+    words << OpeningFileTexts::tr("added %1 (%2)").arg(read.added.size()).arg(namedFew(read.added, mostOpeningsNamed));
   if (!read.changed.empty())
-    words << Texts::tr("changed %1 (%2)").arg(read.changed.size()).arg(namedFew(read.changed, mostNamed));
-  if (read.alike > 0) words << Texts::tr("as they were: %1").arg(read.alike);
-  if (words.isEmpty()) words << Texts::tr("it names no opening");
-  return Texts::tr("Opening schedule read: %1. None was removed.").arg(words.join(QStringLiteral("; ")));
+    words << OpeningFileTexts::tr("changed %1 (%2)")
+                 .arg(read.changed.size())
+                 .arg(namedFew(read.changed, mostOpeningsNamed));
+  if (read.alike > 0) words << OpeningFileTexts::tr("as they were: %1").arg(read.alike);
+  if (words.isEmpty()) words << OpeningFileTexts::tr("it names no opening");
+  return OpeningFileTexts::tr("Opening schedule read: %1. None was removed.").arg(words.join(QStringLiteral("; ")));
 }
 
 QString beside(const Session& session) { return session.folder(); }
@@ -35,19 +37,20 @@ QString beside(const Session& session) { return session.folder(); }
 }  // namespace
 
 TableFileEnd readOpenings(Session& session, const QString& path) {
-  const QString title = Texts::tr("The opening schedule could not be read; nothing was changed.");
+  const QString title = OpeningFileTexts::tr("The opening schedule could not be read; nothing was changed.");
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) return tableFailed(title, path, file.errorString());
-  if (file.size() > mostBytes) return tableFailed(title, path, Texts::tr("is too large to be an opening schedule"));
+  if (file.size() > mostOpeningBytes)
+    return tableFailed(title, path, OpeningFileTexts::tr("is too large to be an opening schedule"));
   const std::string text = file.readAll().toStdString();
   std::optional<ReadOpenings> read;
-  const auto faults =
-      session.edit(Texts::tr("Read an opening schedule").toStdString(), [&](const Job& newest) -> Outcome<Job> {
-        Outcome<ReadOpenings> taken = withOpeningsOf(newest, text);
-        if (!taken) return taken.faults();
-        read = std::move(taken).value();
-        return read->job;
-      });
+  const auto faults = session.edit(OpeningFileTexts::tr("Read an opening schedule").toStdString(),
+                                   [&](const Job& newest) -> Outcome<Job> {
+                                     Outcome<ReadOpenings> taken = withOpeningsOf(newest, text);
+                                     if (!taken) return taken.faults();
+                                     read = std::move(taken).value();
+                                     return read->job;
+                                   });
   if (!faults.empty()) return {{}, title, faults};
   return {read ? whatChanged(*read) : QString(), {}, {}};
 }
@@ -56,20 +59,22 @@ TableFileEnd writeOpenings(const Session& session, const QString& path) {
   const Job& job = session.newest();
   const std::string text = csvText(openingTable(job, job.units), job.settings.byteOrderMark);
   QString error;
-  if (writeWhole(path, text, error)) return {Texts::tr("Opening schedule written into %1.").arg(path), {}, {}};
-  return tableFailed(Texts::tr("The opening schedule could not be written."), path, error);
+  if (writeWhole(path, text, error))
+    return {OpeningFileTexts::tr("Opening schedule written into %1.").arg(path), {}, {}};
+  return tableFailed(OpeningFileTexts::tr("The opening schedule could not be written."), path, error);
 }
 
 TableFileEnd askAndReadOpenings(Session& session, QWidget* window) {
-  const QString path = QFileDialog::getOpenFileName(window, Texts::tr("Read an opening schedule"), beside(session),
-                                                    Texts::tr("Tables (*.csv);;All files (*)"));
+  const QString path =
+      QFileDialog::getOpenFileName(window, OpeningFileTexts::tr("Read an opening schedule"), beside(session),
+                                   OpeningFileTexts::tr("Tables (*.csv);;All files (*)"));
   return path.isEmpty() ? TableFileEnd() : readOpenings(session, path);
 }
 
 TableFileEnd askAndWriteOpenings(const Session& session, QWidget* window) {
-  const QString path =
-      QFileDialog::getSaveFileName(window, Texts::tr("Write the opening schedule"),
-                                   beside(session) + QStringLiteral("/openings.csv"), Texts::tr("Tables (*.csv)"));
+  const QString path = QFileDialog::getSaveFileName(window, OpeningFileTexts::tr("Write the opening schedule"),
+                                                    beside(session) + QStringLiteral("/openings.csv"),
+                                                    OpeningFileTexts::tr("Tables (*.csv)"));
   return path.isEmpty() ? TableFileEnd() : writeOpenings(session, path);
 }
 

@@ -20,7 +20,7 @@ namespace ribwright {
 
 namespace {
 
-constexpr qsizetype mostBytes = 4 << 20;  // far more than any wall holds
+constexpr qsizetype mostPasted = 4 << 20;  // far more than any wall holds
 
 QString mimeType() { return QStringLiteral("application/x-ribwright-parts"); }
 
@@ -114,7 +114,7 @@ void PartClipboard::remove() {
 void PartClipboard::paste() {
   if (doneByField("paste") || !session_.isOpen() || session_.wall() < 0) return;
   const QByteArray bytes = clipboardBytes();
-  const auto copied = bytes.size() > mostBytes ? Outcome<CopiedParts>(Fault{}) : parseCopied(bytes.toStdString());
+  const auto copied = bytes.size() > mostPasted ? Outcome<CopiedParts>(Fault{}) : parseCopied(bytes.toStdString());
   if (!copied) return emit told(tr("The clipboard holds no parts of a wall."));
   const auto wall = indexOfWall(session_.newest(), session_.chosenWall().letter);
   if (!wall) return;

@@ -12,30 +12,31 @@ namespace ribwright {
 
 namespace {
 
-constexpr qint64 mostBytes = 16 * 1024 * 1024;
-constexpr std::size_t mostNamed = 8;
+constexpr qint64 mostPriceBytes = 16 * 1024 * 1024;
+constexpr std::size_t mostPricesNamed = 8;
 
-struct Texts {
+struct PriceFileTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::PriceFile)
 };
 
 QString whatChanged(const ReadPrices& read) {
   QStringList words;
   if (!read.added.empty())
-    words << Texts::tr("added %1 (%2)").arg(read.added.size()).arg(namedFew(read.added, mostNamed));
+    words << PriceFileTexts::tr("added %1 (%2)").arg(read.added.size()).arg(namedFew(read.added, mostPricesNamed));
   if (!read.changed.empty())
-    words << Texts::tr("changed %1 (%2)").arg(read.changed.size()).arg(namedFew(read.changed, mostNamed));
+    words
+        << PriceFileTexts::tr("changed %1 (%2)").arg(read.changed.size()).arg(namedFew(read.changed, mostPricesNamed));
   if (!read.taken.empty())
-    words << Texts::tr("struck %1 (%2)").arg(read.taken.size()).arg(namedFew(read.taken, mostNamed));
-  if (read.alike > 0) words << Texts::tr("as they were: %1").arg(read.alike);
-  if (read.blank > 0) words << Texts::tr("still without a price: %1").arg(read.blank);
-  if (words.isEmpty()) words << Texts::tr("it names nothing");
-  return Texts::tr("Price list read: %1.").arg(words.join(QStringLiteral("; ")));
+    words << PriceFileTexts::tr("struck %1 (%2)").arg(read.taken.size()).arg(namedFew(read.taken, mostPricesNamed));
+  if (read.alike > 0) words << PriceFileTexts::tr("as they were: %1").arg(read.alike);
+  if (read.blank > 0) words << PriceFileTexts::tr("still without a price: %1").arg(read.blank);
+  if (words.isEmpty()) words << PriceFileTexts::tr("it names nothing");
+  return PriceFileTexts::tr("Price list read: %1.").arg(words.join(QStringLiteral("; ")));
 }
 
 QString asked(QWidget* window, const Session& session, const QString& title, const char* name) {
   return QFileDialog::getSaveFileName(window, title, session.folder() + QLatin1Char('/') + QLatin1String(name),
-                                      Texts::tr("Tables (*.csv)"));
+                                      PriceFileTexts::tr("Tables (*.csv)"));
 }
 
 }  // namespace
@@ -46,14 +47,15 @@ JobCost costOfJob(const Job& job, const Plan& plan) {
 }
 
 TableFileEnd readPrices(Session& session, const QString& path) {
-  const QString title = Texts::tr("The price list could not be read; nothing was changed.");
+  const QString title = PriceFileTexts::tr("The price list could not be read; nothing was changed.");
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) return tableFailed(title, path, file.errorString());
-  if (file.size() > mostBytes) return tableFailed(title, path, Texts::tr("is too large to be a price list"));
+  if (file.size() > mostPriceBytes)
+    return tableFailed(title, path, PriceFileTexts::tr("is too large to be a price list"));
   const std::string text = file.readAll().toStdString();
   std::optional<ReadPrices> read;
   const auto faults =
-      session.edit(Texts::tr("Read a price list").toStdString(), [&](const Job& newest) -> Outcome<Job> {
+      session.edit(PriceFileTexts::tr("Read a price list").toStdString(), [&](const Job& newest) -> Outcome<Job> {
         Outcome<ReadPrices> taken = withPricesOf(newest, text);
         if (!taken) return taken.faults();
         read = std::move(taken).value();
@@ -69,8 +71,8 @@ TableFileEnd writePrices(Session& session, const QString& path) {
   const Table table = priceTable(job, boughtThings(costOfJob(job, session.plan())), job.units);
   QString error;
   if (writeWhole(path, csvText(table, job.settings.byteOrderMark), error))
-    return {Texts::tr("Price list written into %1.").arg(path), {}, {}};
-  return tableFailed(Texts::tr("The price list could not be written."), path, error);
+    return {PriceFileTexts::tr("Price list written into %1.").arg(path), {}, {}};
+  return tableFailed(PriceFileTexts::tr("The price list could not be written."), path, error);
 }
 
 TableFileEnd writeCost(Session& session, const QString& path) {
@@ -79,23 +81,23 @@ TableFileEnd writeCost(Session& session, const QString& path) {
   const Table table = costTable(job, costOfJob(job, session.plan()), job.units);
   QString error;
   if (writeWhole(path, csvText(table, job.settings.byteOrderMark), error))
-    return {Texts::tr("Cost of the job written into %1.").arg(path), {}, {}};
-  return tableFailed(Texts::tr("The cost of the job could not be written."), path, error);
+    return {PriceFileTexts::tr("Cost of the job written into %1.").arg(path), {}, {}};
+  return tableFailed(PriceFileTexts::tr("The cost of the job could not be written."), path, error);
 }
 
 TableFileEnd askAndReadPrices(Session& session, QWidget* window) {
-  const QString path = QFileDialog::getOpenFileName(window, Texts::tr("Read a price list"), session.folder(),
-                                                    Texts::tr("Tables (*.csv);;All files (*)"));
+  const QString path = QFileDialog::getOpenFileName(window, PriceFileTexts::tr("Read a price list"), session.folder(),
+                                                    PriceFileTexts::tr("Tables (*.csv);;All files (*)"));
   return path.isEmpty() ? TableFileEnd() : readPrices(session, path);
 }
 
 TableFileEnd askAndWritePrices(Session& session, QWidget* window) {
-  const QString path = asked(window, session, Texts::tr("Write the price list"), "prices.csv");
+  const QString path = asked(window, session, PriceFileTexts::tr("Write the price list"), "prices.csv");
   return path.isEmpty() ? TableFileEnd() : writePrices(session, path);
 }
 
 TableFileEnd askAndWriteCost(Session& session, QWidget* window) {
-  const QString path = asked(window, session, Texts::tr("Write the cost of the job"), "cost.csv");
+  const QString path = asked(window, session, PriceFileTexts::tr("Write the cost of the job"), "cost.csv");
   return path.isEmpty() ? TableFileEnd() : writeCost(session, path);
 }
 

@@ -12,7 +12,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct PrintJobTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::PrintJob)
 };
 
@@ -33,14 +33,14 @@ QString wordsOf(Printed printed, const Session& session) {
     case Printed::Yes:
       return {};
     case Printed::NoPages:
-      return Texts::tr("There is no page in the range that was asked for.");
+      return PrintJobTexts::tr("There is no page in the range that was asked for.");
     case Printed::NoPaper:
-      return Texts::tr(
+      return PrintJobTexts::tr(
                  "The printer has no paper of the size %1, and a page on another paper would measure wrong. Choose "
                  "another paper in the menu View, or another printer.")
           .arg(paperText(session.paper()).remove(QLatin1Char('&')));
     case Printed::Failed:
-      return Texts::tr("The printer could not be printed on. Is it switched on and connected?");
+      return PrintJobTexts::tr("The printer could not be printed on. Is it switched on and connected?");
   }
   return {};
 }
@@ -57,7 +57,7 @@ void askAndPrint(const Session& session, QWidget* parent) {
   if (first > 0) dialog.setFromTo(first, last);
   if (dialog.exec() != QDialog::Accepted) return;
   const QString words = wordsOf(printPages(printer, pages), session);
-  if (!words.isEmpty()) QMessageBox::warning(parent, Texts::tr("Print"), words);
+  if (!words.isEmpty()) QMessageBox::warning(parent, PrintJobTexts::tr("Print"), words);
 }
 
 }  // namespace ribwright

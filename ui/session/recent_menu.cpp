@@ -9,7 +9,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct RecentMenuTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::RecentMenu)
 };
 
@@ -17,7 +17,7 @@ struct Texts {
 QString rowText(int number, const RecentJob& job, bool there) {
   const QString path = QString(job.path).replace(QLatin1Char('&'), QStringLiteral("&&"));
   const QString row = QStringLiteral("&%1  %2").arg(number).arg(path);
-  return there ? row : Texts::tr("%1 (not there)").arg(row);
+  return there ? row : RecentMenuTexts::tr("%1 (not there)").arg(row);
 }
 
 void forgetThoseGone() {
@@ -40,10 +40,11 @@ void fillRecentMenu(QMenu& menu, const std::function<void(const QString&)>& open
     action->setToolTip(job.name);
     QObject::connect(action, &QAction::triggered, &menu, [open, path = job.path] { open(path); });
   }
-  if (menu.isEmpty()) menu.addAction(Texts::tr("none yet"))->setEnabled(false);
+  if (menu.isEmpty()) menu.addAction(RecentMenuTexts::tr("none yet"))->setEnabled(false);
   if (allThere) return;
   menu.addSeparator();
-  QAction* forget = menu.addAction(Texts::tr("&Remove those that are not there"), &menu, [] { forgetThoseGone(); });
+  QAction* forget =
+      menu.addAction(RecentMenuTexts::tr("&Remove those that are not there"), &menu, [] { forgetThoseGone(); });
   forget->setObjectName(QStringLiteral("forgetGone"));
 }
 

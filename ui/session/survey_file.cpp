@@ -10,9 +10,9 @@ namespace ribwright {
 
 namespace {
 
-constexpr qint64 mostBytes = 16 * 1024 * 1024;  // far more than any wall has readings
+constexpr qint64 mostSurveyBytes = 16 * 1024 * 1024;  // far more than any wall has readings
 
-struct Texts {
+struct SurveyFileTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::SurveyFile)
 };
 
@@ -23,10 +23,10 @@ Fault noted(const QString& path, const QString& what) { return {path.toStdString
 std::vector<Fault> readSurvey(Session& session, const QString& path) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) return {noted(path, file.errorString())};
-  if (file.size() > mostBytes) return {noted(path, Texts::tr("is too large to be a survey"))};
+  if (file.size() > mostSurveyBytes) return {noted(path, SurveyFileTexts::tr("is too large to be a survey"))};
   Outcome<Job> read = withSurveyOf(session.newest(), file.readAll().toStdString());
   if (!read) return read.faults();
-  session.apply(Texts::tr("Read a survey").toStdString(), read.value());
+  session.apply(SurveyFileTexts::tr("Read a survey").toStdString(), read.value());
   return {};
 }
 

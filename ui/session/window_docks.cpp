@@ -10,7 +10,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct WindowDocksTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::WindowDocks)
 };
 
@@ -29,9 +29,10 @@ QDockWidget* dock(QMainWindow& window, const QString& title, const char* name) {
 }  // namespace
 
 WindowDocks makeDocks(QMainWindow& window) {
-  const WindowDocks docks{
-      dock(window, Texts::tr("Tables"), "tablesDock"), dock(window, Texts::tr("Order"), "orderDock"),
-      dock(window, Texts::tr("Particulars"), "particularsDock"), dock(window, Texts::tr("Findings"), "findingsDock")};
+  const WindowDocks docks{dock(window, WindowDocksTexts::tr("Tables"), "tablesDock"),
+                          dock(window, WindowDocksTexts::tr("Order"), "orderDock"),
+                          dock(window, WindowDocksTexts::tr("Particulars"), "particularsDock"),
+                          dock(window, WindowDocksTexts::tr("Findings"), "findingsDock")};
   window.setCorner(Qt::BottomRightCorner, Qt::RightDockWidgetArea);
   placeDocks(window, docks);
   return docks;

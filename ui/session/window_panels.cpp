@@ -24,7 +24,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct WindowPanelsTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::WindowPanels)
 };
 
@@ -39,7 +39,8 @@ void makeTables(WindowPanels& panels, Session& session, QWidget* parent) {
   panels.tables = new QTabWidget(parent);
   panels.tables->setObjectName(QStringLiteral("tables"));
   panels.tables->setDocumentMode(true);
-  panels.sheets = partTable(session, sheetRows, "sheets", Texts::tr("Sheets of the chosen wall"), panels.tables);
+  panels.sheets =
+      partTable(session, sheetRows, "sheets", WindowPanelsTexts::tr("Sheets of the chosen wall"), panels.tables);
   const auto stated = [&](StatedList list, const char* name) {
     return new StatedPanel(session, list, QLatin1String(name), panels.tables);
   };
@@ -79,12 +80,12 @@ WindowPanels makePanels(Session& session, const WindowDocks& docks, const std::f
   WindowPanels panels;
   makeTables(panels, session, docks.tables);
   panels.order = new OrderTabs(session, docks.order);
-  addPointingPage<OrderPanel>(panels.order, session, Texts::tr("Sheets and lengths"));
-  panels.sharing = addPointingPage<SharingPanel>(panels.order, session, Texts::tr("Sharing of blanks"));
-  panels.trim = addPointingPage<TrimPanel>(panels.order, session, Texts::tr("Trim"));
-  addPage<CostPanel>(panels.order, session, Texts::tr("&Cost"));
-  addPage<DifferencePanel>(panels.order, session, Texts::tr("Compared"));
-  addPage<PlacedPanel>(panels.order, session, Texts::tr("Orders placed"));
+  addPointingPage<OrderPanel>(panels.order, session, WindowPanelsTexts::tr("Sheets and lengths"));
+  panels.sharing = addPointingPage<SharingPanel>(panels.order, session, WindowPanelsTexts::tr("Sharing of blanks"));
+  panels.trim = addPointingPage<TrimPanel>(panels.order, session, WindowPanelsTexts::tr("Trim"));
+  addPage<CostPanel>(panels.order, session, WindowPanelsTexts::tr("&Cost"));
+  addPage<DifferencePanel>(panels.order, session, WindowPanelsTexts::tr("Compared"));
+  addPage<PlacedPanel>(panels.order, session, WindowPanelsTexts::tr("Orders placed"));
   panels.particulars = new ParticularsPanel(session, docks.particulars);
   panels.findings = new FindingPanel(session, docks.findings);
   docks.tables->setWidget(panels.tables);
@@ -118,14 +119,14 @@ void WindowPanels::showWall() const {
   sheets->refill();
   for (StatedPanel* each : stated()) each->refill();
   batches->refill();
-  tables->setTabText(0, Texts::tr("Shee&ts: %1").arg(sheets->count()));
-  tables->setTabText(1, Texts::tr("Openin&gs: %1").arg(openings->count()));
-  tables->setTabText(2, Texts::tr("Penetrations: %1").arg(penetrations->count()));
-  tables->setTabText(3, Texts::tr("Gi&rts: %1").arg(girts->count()));
-  tables->setTabText(4, Texts::tr("Bands: %1").arg(bands->count()));
-  tables->setTabText(5, Texts::tr("S&urvey: %1").arg(survey->measured()));
-  tables->setTabText(6, Texts::tr("&Drill batches: %1/%2").arg(batches->cleared()).arg(batches->count()));
-  tables->setTabText(7, Texts::tr("Starts co&mpared"));
+  tables->setTabText(0, WindowPanelsTexts::tr("Shee&ts: %1").arg(sheets->count()));
+  tables->setTabText(1, WindowPanelsTexts::tr("Openin&gs: %1").arg(openings->count()));
+  tables->setTabText(2, WindowPanelsTexts::tr("Penetrations: %1").arg(penetrations->count()));
+  tables->setTabText(3, WindowPanelsTexts::tr("Gi&rts: %1").arg(girts->count()));
+  tables->setTabText(4, WindowPanelsTexts::tr("Bands: %1").arg(bands->count()));
+  tables->setTabText(5, WindowPanelsTexts::tr("S&urvey: %1").arg(survey->measured()));
+  tables->setTabText(6, WindowPanelsTexts::tr("&Drill batches: %1/%2").arg(batches->cleared()).arg(batches->count()));
+  tables->setTabText(7, WindowPanelsTexts::tr("Starts co&mpared"));
 }
 
 void WindowPanels::showTableOf(const Part& part) const {

@@ -10,7 +10,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct BayDialogTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::BayDialog)
 };
 
@@ -27,13 +27,13 @@ QSpinBox* numberField(const char* name, int value, int most, QWidget* parent) {
 std::optional<BayRange> askForBays(int bays) {
   QDialog dialog(QApplication::activeWindow());
   dialog.setObjectName(QStringLiteral("bayDialog"));
-  dialog.setWindowTitle(Texts::tr("Repeat along bays"));
+  dialog.setWindowTitle(BayDialogTexts::tr("Repeat along bays"));
   QSpinBox* first = numberField("firstBay", 1, bays, &dialog);
   QSpinBox* last = numberField("lastBay", bays, bays, &dialog);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, &dialog);
   auto* form = new QFormLayout(&dialog);
-  form->addRow(Texts::tr("&From bay"), first);
-  form->addRow(Texts::tr("&To bay"), last);
+  form->addRow(BayDialogTexts::tr("&From bay"), first);
+  form->addRow(BayDialogTexts::tr("&To bay"), last);
   form->addRow(buttons);
   QObject::connect(first, &QSpinBox::valueChanged, last, &QSpinBox::setMinimum);
   QObject::connect(buttons, &QDialogButtonBox::accepted, &dialog, &QDialog::accept);

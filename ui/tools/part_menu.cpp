@@ -17,7 +17,7 @@ namespace ribwright {
 
 namespace {
 
-struct Texts {
+struct PartMenuTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::PartMenu)
 };
 
@@ -86,16 +86,17 @@ class Filling {
     for (const Opening& opening : session_.chosenWall().openings) {
       for (const Part& part : parts) width = part.id == opening.id ? std::max(width, opening.width) : width;
     }
-    putMaking(Texts::tr("&Copy beside"), "copyBeside", named("edit.copy", parts), [parts, by, width](const Job& job) {
-      return partsCopied(job, parts, {width + by, Length()});
-    });
-    putMaking(Texts::tr("One in &each bay"), "onePerBay", named("edit.step", parts),
+    putMaking(PartMenuTexts::tr("&Copy beside"), "copyBeside", named("edit.copy", parts),
+              [parts, by, width](const Job& job) {
+                return partsCopied(job, parts, {width + by, Length()});
+              });
+    putMaking(PartMenuTexts::tr("One in &each bay"), "onePerBay", named("edit.step", parts),
               [parts, wall](const Job& job) { return onePerBay(job, wall, parts); });
     addSteps(parts);
     const auto opposite = oppositeWall(session_.job(), wall);
     if (!opposite) return;
     const std::string letter = session_.job().walls[*opposite].letter;
-    putMaking(Texts::tr("&Mirror to wall %1").arg(QString::fromStdString(letter)), "mirrorAcross",
+    putMaking(PartMenuTexts::tr("&Mirror to wall %1").arg(QString::fromStdString(letter)), "mirrorAcross",
               named("edit.mirror", parts, {{"wall", letter}}),
               [parts, wall](const Job& job) { return mirroredToOpposite(job, wall, parts); });
   }
@@ -103,7 +104,7 @@ class Filling {
   void addSteps(const std::vector<Part>& parts) {
     const int bays = static_cast<int>(session_.chosenWall().columns.bays.size());
     if (bays == 0) return;
-    QAction* action = menu_.addAction(Texts::tr("&Repeat along bays…"));
+    QAction* action = menu_.addAction(PartMenuTexts::tr("&Repeat along bays…"));
     action->setObjectName(QStringLiteral("repeatAlongBays"));
     QObject::connect(action, &QAction::triggered, &session_, [this_ = *this, parts, bays] {
       const auto chosen = askForBays(bays);
@@ -119,7 +120,8 @@ class Filling {
     for (const auto side : {Start::Side::Left, Start::Side::Right}) {
       const bool left = side == Start::Side::Left;
       const std::size_t wall = wall_;
-      put(left ? Texts::tr("Start with a seam at its &left jamb") : Texts::tr("Start with a seam at its ri&ght jamb"),
+      put(left ? PartMenuTexts::tr("Start with a seam at its &left jamb")
+               : PartMenuTexts::tr("Start with a seam at its ri&ght jamb"),
           left ? "seamAtLeftJamb" : "seamAtRightJamb",
           session_.words().say("edit.change-start", {{"wall", session_.chosenWall().letter}}, session_.style()),
           [wall, opening, side](const Job& job) -> Outcome<Job> {
@@ -137,14 +139,14 @@ class Filling {
     const std::size_t wall = wall_;
     if (place_.at) {
       const Length u = roundTo(place_.at->u, tapeMark(session_.job().units));
-      put(Texts::tr("&Split here"), "splitGirt", named("edit.split", {part}),
+      put(PartMenuTexts::tr("&Split here"), "splitGirt", named("edit.split", {part}),
           [=](const Job& job) { return girtSplitAt(job, wall, id, u); });
-      put(Texts::tr("Keep the &left part"), "keepLeftPart", named("edit.stop", {part}),
+      put(PartMenuTexts::tr("Keep the &left part"), "keepLeftPart", named("edit.stop", {part}),
           [=](const Job& job) { return girtEndMovedTo(job, wall, id, GirtEnd::Right, u); });
-      put(Texts::tr("Keep the ri&ght part"), "keepRightPart", named("edit.stop", {part}),
+      put(PartMenuTexts::tr("Keep the ri&ght part"), "keepRightPart", named("edit.stop", {part}),
           [=](const Job& job) { return girtEndMovedTo(job, wall, id, GirtEnd::Left, u); });
     }
-    QMenu* round = menu_.addMenu(Texts::tr("Split r&ound"));
+    QMenu* round = menu_.addMenu(PartMenuTexts::tr("Split r&ound"));
     for (const Opening& opening : session_.chosenWall().openings) {
       if (opening.sill > girt->height || opening.sill + opening.height < girt->height) continue;
       const std::string hole = opening.id;
@@ -152,7 +154,7 @@ class Filling {
           [=](const Job& job) { return girtSplitRound(job, wall, id, hole); });
     }
     round->setEnabled(!round->isEmpty());
-    put(Texts::tr("&Run through"), "runThrough", named("edit.run-through", {part}),
+    put(PartMenuTexts::tr("&Run through"), "runThrough", named("edit.run-through", {part}),
         [=](const Job& job) { return girtRunThrough(job, wall, id); });
   }
 
@@ -161,15 +163,15 @@ class Filling {
     if (!number) return;
     const int column = *number;
     const std::size_t wall = wall_;
-    put(Texts::tr("&Delete, openings stay where they are"), "removeColumnStay", named("edit.remove", {part}),
+    put(PartMenuTexts::tr("&Delete, openings stay where they are"), "removeColumnStay", named("edit.remove", {part}),
         [=](const Job& job) { return columnRemoved(job, wall, column, Anchored::Stay); });
-    put(Texts::tr("Delete, &openings keep their distance"), "removeColumnFollow", named("edit.remove", {part}),
+    put(PartMenuTexts::tr("Delete, &openings keep their distance"), "removeColumnFollow", named("edit.remove", {part}),
         [=](const Job& job) { return columnRemoved(job, wall, column, Anchored::Follow); });
   }
 
   void addRemove() {
     const std::vector<Part> parts = session_.chosenParts();
-    put(Texts::tr("&Delete"), "removeParts", named("edit.remove", parts),
+    put(PartMenuTexts::tr("&Delete"), "removeParts", named("edit.remove", parts),
         [parts](const Job& job) { return partsRemoved(job, parts); });
   }
 
@@ -192,28 +194,28 @@ class Filling {
     const Length mark = tapeMark(session_.job().units);
     const FacePoint at{roundTo(place.u, mark), roundTo(place.z, mark)};
     const std::size_t wall = wall_;
-    QMenu* here = menu_.addMenu(Texts::tr("&Add here"));
+    QMenu* here = menu_.addMenu(PartMenuTexts::tr("&Add here"));
     const auto add = [&](const QString& words, const char* name, const char* what, Make make) {
       put(*here, words, name, session_.words().say("edit.add", {{"what", Phrase{what}}}, session_.style()),
           std::move(make));
     };
-    add(Texts::tr("&Girt"), "girtHere", "name.a-girt",
+    add(PartMenuTexts::tr("&Girt"), "girtHere", "name.a-girt",
         [=](const Job& job) { return addGirt(job, wall, girtAtHeight(job, wall, at.z)); });
-    add(Texts::tr("&Column"), "columnHere", "name.a-column",
+    add(PartMenuTexts::tr("&Column"), "columnHere", "name.a-column",
         [=](const Job& job) { return columnAdded(job, wall, at.u); });
-    add(Texts::tr("&Expansion joint"), "jointHere", "name.a-joint",
+    add(PartMenuTexts::tr("&Expansion joint"), "jointHere", "name.a-joint",
         [=](const Job& job) { return jointAdded(job, wall, at.u); });
-    add(Texts::tr("&Band of other sheets"), "bandHere", "name.a-band",
+    add(PartMenuTexts::tr("&Band of other sheets"), "bandHere", "name.a-band",
         [=](const Job& job) { return bandSplitAt(job, wall, at.z); });
-    add(Texts::tr("&Step of the concrete"), "baseStepHere", "name.a-base-step",
+    add(PartMenuTexts::tr("&Step of the concrete"), "baseStepHere", "name.a-base-step",
         [=](const Job& job) { return baseStepAdded(job, wall, at); });
     if (!session_.chosenWall().top.empty())
-      add(Texts::tr("&Point of the top"), "topPointHere", "name.a-top-point",
+      add(PartMenuTexts::tr("&Point of the top"), "topPointHere", "name.a-top-point",
           [=](const Job& job) { return topPointAdded(job, wall, at); });
   }
 
   void addHang() {
-    QMenu* hang = menu_.addMenu(Texts::tr("&Hang the sheets"));
+    QMenu* hang = menu_.addMenu(PartMenuTexts::tr("&Hang the sheets"));
     const std::string edit =
         session_.words().say("edit.hang", {{"wall", session_.chosenWall().letter}}, session_.style());
     const std::size_t wall = wall_;
@@ -222,9 +224,9 @@ class Filling {
       action->setCheckable(true);
       action->setChecked(session_.chosenWall().hang == which);
     };
-    add(Texts::tr("&By rule: laps away from the sight point"), "hangByRule", Hang::ByRule);
-    add(Texts::tr("&Left to right"), "hangLeftToRight", Hang::LeftToRight);
-    add(Texts::tr("&Right to left"), "hangRightToLeft", Hang::RightToLeft);
+    add(PartMenuTexts::tr("&By rule: laps away from the sight point"), "hangByRule", Hang::ByRule);
+    add(PartMenuTexts::tr("&Left to right"), "hangLeftToRight", Hang::LeftToRight);
+    add(PartMenuTexts::tr("&Right to left"), "hangRightToLeft", Hang::RightToLeft);
   }
 
   QMenu& menu_;

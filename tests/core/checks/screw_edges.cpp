@@ -8,10 +8,6 @@ using namespace ribwright::examples;
 
 namespace {
 
-constexpr Length inches(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-  return Length::inches(whole, sixtyFourths);
-}
-
 Opening window(Length left) {
   Opening made;
   made.id = "W1";

@@ -11,10 +11,6 @@ using namespace ribwright::examples;
 
 namespace {
 
-constexpr Length inches(std::int64_t whole, std::int64_t sixtyFourths = 0) {
-  return Length::inches(whole, sixtyFourths);
-}
-
 // The girts' rows with one offset more, nothing else screwed.
 Job withGirtOffset(Length x, Length width = Length::feet(40)) {
   Job job = screwed(freeWall(width));

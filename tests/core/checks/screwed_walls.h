@@ -15,6 +15,10 @@
 
 namespace ribwright::examples {
 
+constexpr Length inches(std::int64_t whole, std::int64_t sixtyFourths = 0) {
+  return Length::inches(whole, sixtyFourths);
+}
+
 inline void confirm(Job& job) {
   for (ScrewPattern& pattern : job.patterns) {
     pattern.example = false;

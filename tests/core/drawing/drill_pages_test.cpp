@@ -7,6 +7,7 @@
 
 #include "core/drawing/packet_pages.h"
 #include "core/job/job_file.h"
+#include "tests/core/drawing/all_papers.h"
 #include "tests/core/drawing/drawn_jobs.h"
 #include "tests/core/drawing/page_faults.h"
 #include "tests/core/drawing/surveyed_job.h"
@@ -14,8 +15,6 @@
 using namespace ribwright;
 
 namespace {
-
-constexpr PaperSize papers[] = {PaperSize::Letter, PaperSize::Tabloid, PaperSize::A4, PaperSize::A3};
 
 std::vector<DrawnJob> drilledJobs() {
   std::vector<DrawnJob> jobs;

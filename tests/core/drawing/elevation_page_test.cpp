@@ -3,14 +3,13 @@
 #include <catch2/catch.hpp>
 
 #include "core/drawing/elevation.h"
+#include "tests/core/drawing/all_papers.h"
 #include "tests/core/drawing/drawn_jobs.h"
 #include "tests/core/drawing/page_faults.h"
 
 using namespace ribwright;
 
 namespace {
-
-constexpr PaperSize papers[] = {PaperSize::Letter, PaperSize::Tabloid, PaperSize::A4, PaperSize::A3};
 
 // Calls with every page of every invented building on every paper.
 template <class Check>

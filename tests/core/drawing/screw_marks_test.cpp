@@ -7,14 +7,13 @@
 #include <map>
 
 #include "core/drawing/elevation.h"
+#include "tests/core/drawing/all_papers.h"
 #include "tests/core/drawing/drawn_jobs.h"
 #include "tests/core/drawing/page_faults.h"
 
 using namespace ribwright;
 
 namespace {
-
-constexpr PaperSize papers[] = {PaperSize::Letter, PaperSize::Tabloid, PaperSize::A4, PaperSize::A3};
 
 struct SeenMark {
   ScrewMark mark;

@@ -10,7 +10,7 @@
 namespace ribwright {
 namespace {
 
-Job sample(const std::string& name) { return loadJob(RIBWRIGHT_ROOT "/sample-jobs/" + name + ".json").value(); }
+Job loadedSample(const std::string& name) { return loadJob(RIBWRIGHT_ROOT "/sample-jobs/" + name + ".json").value(); }
 
 std::vector<BarePage> pagesOf(const Job& job, const Plan& made, const Words& words, PaperSize paper) {
   return trimPages(job, made, {paper, &job, &words, ""});
@@ -28,7 +28,7 @@ std::string textOf(const std::vector<BarePage>& pages) {
 
 TEST_CASE("every piece of trim is listed, set in order and cut, in both languages") {
   for (const char* name : {"gable-workshop", "metric-hall"}) {
-    const Job job = sample(name);
+    const Job job = loadedSample(name);
     const Plan made = plan(job);
     const TrimTakeoff takeoff = trimTakeoff(job, made.layouts());
     REQUIRE(takeoff.pieces.size() > 20);
@@ -49,7 +49,7 @@ TEST_CASE("every piece of trim is listed, set in order and cut, in both language
 TEST_CASE("nothing of the trim pages lies outside their frame") {
   for (const char* name : {"gable-workshop", "metric-hall"}) {
     for (const PaperSize paper : {PaperSize::Letter, PaperSize::A4, PaperSize::A3}) {
-      const Job job = sample(name);
+      const Job job = loadedSample(name);
       const Plan made = plan(job);
       const Box frame = frameBox(paper);
       for (const BarePage& page : pagesOf(job, made, Words::of("en"), paper))
@@ -59,7 +59,7 @@ TEST_CASE("nothing of the trim pages lies outside their frame") {
 }
 
 TEST_CASE("a job without trim has no such page") {
-  const Job job = sample("l-shape");
+  const Job job = loadedSample("l-shape");
   CHECK(pagesOf(job, plan(job), Words::of("en"), PaperSize::A4).empty());
 }
 

@@ -6,18 +6,13 @@
 
 #include "core/editing/pattern_edits.h"
 #include "core/editing/survey_edits.h"
-#include "core/job/job_file.h"
+#include "tests/core/editing/sample_workshop.h"
 
 using namespace ribwright;
 
 namespace {
 
 constexpr std::size_t gableEnd = 1;
-
-const Job& workshop() {
-  static const Job job = loadJob(RIBWRIGHT_ROOT "/sample-jobs/gable-workshop.json").value();
-  return job;
-}
 
 std::size_t clearedIn(const Plan& plan) {
   std::size_t count = 0;
@@ -34,16 +29,16 @@ GirtReading reading(std::int64_t feet, Length height) {
 }  // namespace
 
 TEST_CASE("nothing happens to the batches when nothing is changed") {
-  const Plan before = plan(workshop());
-  CHECK(batchChanges(before, plan(workshop())).none());
-  CHECK(batchChanges(before, plan(workshop(), before)).none());
+  const Plan before = plan(sampleWorkshop());
+  CHECK(batchChanges(before, plan(sampleWorkshop())).none());
+  CHECK(batchChanges(before, plan(sampleWorkshop(), before)).none());
 }
 
 // Cleared only when the pattern is confirmed.
 TEST_CASE("a withdrawn confirmation holds every batch again, a new one clears the same") {
-  const Plan before = plan(workshop());
+  const Plan before = plan(sampleWorkshop());
   REQUIRE(clearedIn(before) > 0);
-  const Job withdrawn = withdrawConfirmation(workshop(), workshop().patterns[0].id);
+  const Job withdrawn = withdrawConfirmation(sampleWorkshop(), sampleWorkshop().patterns[0].id);
   const Plan after = plan(withdrawn, before);
   const BatchChanges held = batchChanges(before, after), again = batchChanges(after, before);
   CHECK(held.heldAgain.size() == clearedIn(before));
@@ -53,8 +48,8 @@ TEST_CASE("a withdrawn confirmation holds every batch again, a new one clears th
 }
 
 TEST_CASE("a girt found out of place holds the batches on its two spans and no others") {
-  const Plan before = plan(workshop());
-  const Job moved = setReading(workshop(), gableEnd, "g2", reading(0, Length::feet(8, 9)));
+  const Plan before = plan(sampleWorkshop());
+  const Job moved = setReading(sampleWorkshop(), gableEnd, "g2", reading(0, Length::feet(8, 9)));
   const BatchChanges changes = batchChanges(before, plan(moved, before));
   REQUIRE_FALSE(changes.heldAgain.empty());
   for (const std::string& id : changes.heldAgain) CHECK(id.starts_with("B/"));
@@ -63,8 +58,8 @@ TEST_CASE("a girt found out of place holds the batches on its two spans and no o
 
 // A template on paper is of the rows as they were.
 TEST_CASE("a batch that stays cleared with another ordinate is drawn anew") {
-  const Plan before = plan(workshop());
-  Job moved = workshop();
+  const Plan before = plan(sampleWorkshop());
+  Job moved = sampleWorkshop();
   for (GirtSurvey& girt : moved.walls[gableEnd].survey.girts) {
     for (GirtReading& one : girt.readings) one.height += girt.girt == "g1" ? Length::inches(0, 8) : Length();
   }
@@ -74,9 +69,9 @@ TEST_CASE("a batch that stays cleared with another ordinate is drawn anew") {
 }
 
 TEST_CASE("in a wall that is new nothing was cleared before") {
-  Job without = workshop();
+  Job without = sampleWorkshop();
   without.walls.erase(without.walls.begin() + gableEnd);
-  const Plan whole = plan(workshop());
+  const Plan whole = plan(sampleWorkshop());
   const BatchChanges changes = batchChanges(plan(without), whole);
   CHECK(changes.heldAgain.empty());
   CHECK_FALSE(changes.cleared.empty());

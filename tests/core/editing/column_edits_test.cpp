@@ -8,8 +8,6 @@ using namespace ribwright;
 
 namespace {
 
-constexpr std::size_t A = 0;
-
 std::vector<Length> columns(const Job& job) { return columnsOf(job.walls[A].columns); }
 const Anchor& anchor(const Job& job) { return job.walls[A].openings[0].place; }
 Length left(const Job& job) { return leftJamb(job.walls[A], ft(60), job.walls[A].openings[0]).value(); }

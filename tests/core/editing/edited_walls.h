@@ -6,11 +6,12 @@
 
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
+#include "tests/core/tape_lengths.h"
 
 namespace ribwright {
 
-inline Length ft(std::int64_t feet, std::int64_t inches = 0) { return Length::feet(feet, inches); }
-inline Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, 4 * sixteenths); }
+// The walls of workshop() by number.
+inline constexpr std::size_t A = 0, B = 1, C = 2;
 
 inline Profile ribbedSheet() {
   Profile profile;

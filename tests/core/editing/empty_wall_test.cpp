@@ -10,12 +10,12 @@ using namespace ribwright;
 
 namespace {
 
-Job workshop() { return jobOf(shippedNewJob(UnitSystem::FeetInches), Words::of("en")).value(); }
+Job newWorkshop() { return jobOf(shippedNewJob(UnitSystem::FeetInches), Words::of("en")).value(); }
 
 }  // namespace
 
 TEST_CASE("an open wall is hung with the sheets of the others") {
-  Job job = workshop();
+  Job job = newWorkshop();
   CHECK(lacking(job.walls[0]) == WallLacks::Nothing);
   job.walls[2].cladding = Cladding::Open;
   job.walls[2].bands.clear();
@@ -26,7 +26,7 @@ TEST_CASE("an open wall is hung with the sheets of the others") {
 }
 
 TEST_CASE("bands without a profile take one, copied into the job") {
-  Job job = workshop();
+  Job job = newWorkshop();
   for (Wall& wall : job.walls) wall.bands = {Band{}};
   job.profiles.clear();
   job.patterns.clear();
@@ -40,7 +40,7 @@ TEST_CASE("bands without a profile take one, copied into the job") {
 }
 
 TEST_CASE("girts come from a wall that has them, or at the heights that new jobs begin with") {
-  Job job = workshop();
+  Job job = newWorkshop();
   job.walls[0].girts.clear();
   CHECK(lacking(job.walls[0]) == WallLacks::Girts);
   const Job like = girtsAdded(job, 0).value();  // wall B has four, its upper two stand above the eave or near it

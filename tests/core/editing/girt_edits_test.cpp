@@ -9,8 +9,6 @@ using namespace ribwright;
 
 namespace {
 
-constexpr std::size_t A = 0;
-
 const Girt& girtOn(const Job& job, const std::string& id) {
   const Girt* girt = byId(job.walls[A].girts, id);
   REQUIRE(girt);

@@ -1,18 +1,13 @@
 // What is taken hold of on a wall, and where it comes to.
 #include "core/editing/grips.h"
 
-#include "core/editing/opening_edits.h"
-#include "tests/core/editing/edited_walls.h"
+#include "tests/core/editing/workshop_parts.h"
 
 using namespace ribwright;
 
 namespace {
 
-constexpr std::size_t A = 0;
-using Kind = Grip::Kind;
-
-const Part w1{Part::Kind::Opening, "A", "W1"}, p1{Part::Kind::Penetration, "A", "P1"}, g1{Part::Kind::Girt, "A", "g1"},
-    column2{Part::Kind::Column, "A", "2"}, face{Part::Kind::Face, "A", ""};
+const Part face{Part::Kind::Face, "A", ""};
 
 // With a bit of everything: a top of its own, a step in the base, a joint, two bands, a pipe.
 Job furnished() {
@@ -35,7 +30,7 @@ Job furnished() {
 
 std::vector<Grip> grips(const Job& job) { return gripsOf(job, plan(job), A, {w1, p1, g1, column2, face}); }
 
-Grip gripOf(Kind kind, BoxEdge edge = {}) {
+Grip gripOf(Grip::Kind kind, BoxEdge edge = {}) {
   for (const Grip& grip : grips(furnished())) {
     if (grip.kind == kind && grip.edge == edge) return grip;
   }
@@ -57,20 +52,20 @@ FaceBox box(const Job& job) { return openingBox(job, job.walls[A], job.walls[A].
 }  // namespace
 
 TEST_CASE("every kind of grip is there once for each thing that it takes") {
-  std::map<Kind, int> counts;
+  std::map<Grip::Kind, int> counts;
   for (const Grip& grip : grips(furnished())) ++counts[grip.kind];
-  CHECK(counts == std::map<Kind, int>{{Kind::Opening, 1},
-                                      {Kind::OpeningEdge, 8},
-                                      {Kind::Penetration, 1},
-                                      {Kind::PenetrationEdge, 4},
-                                      {Kind::Girt, 1},
-                                      {Kind::GirtEnd, 2},
-                                      {Kind::Column, 1},
-                                      {Kind::TopPoint, 2},
-                                      {Kind::BaseStep, 1},
-                                      {Kind::ModuleLine, 4},
-                                      {Kind::Band, 1},
-                                      {Kind::Joint, 1}});
+  CHECK(counts == std::map<Grip::Kind, int>{{Grip::Kind::Opening, 1},
+                                            {Grip::Kind::OpeningEdge, 8},
+                                            {Grip::Kind::Penetration, 1},
+                                            {Grip::Kind::PenetrationEdge, 4},
+                                            {Grip::Kind::Girt, 1},
+                                            {Grip::Kind::GirtEnd, 2},
+                                            {Grip::Kind::Column, 1},
+                                            {Grip::Kind::TopPoint, 2},
+                                            {Grip::Kind::BaseStep, 1},
+                                            {Grip::Kind::ModuleLine, 4},
+                                            {Grip::Kind::Band, 1},
+                                            {Grip::Kind::Joint, 1}});
 }
 
 TEST_CASE("a grip dragged to where it stands gives the same job") {
@@ -90,8 +85,8 @@ TEST_CASE("a grip that was dragged stands where it was dragged to") {
   const Job job = furnished();
   for (const Grip& grip : grips(job)) {
     INFO(static_cast<int>(grip.kind) << " " << grip.edge.across << " " << grip.edge.up);
-    if (grip.kind == Kind::ModuleLine) continue;  // the run has a line in every cover; the first may be another
-    const bool outward = grip.kind == Kind::GirtEnd;
+    if (grip.kind == Grip::Kind::ModuleLine) continue;  // the run has a line in every cover; the first may be another
+    const bool outward = grip.kind == Grip::Kind::GirtEnd;
     const Length du = outward ? in(2) * -grip.edge.across : in(2);
     const Job moved = given(dragged(job, plan(job), A, grip, {grip.at.u + du, grip.at.z + in(2)}));
     FacePoint wanted = grip.at;
@@ -108,10 +103,11 @@ TEST_CASE("a grip that was dragged stands where it was dragged to") {
 }
 
 TEST_CASE("an opening is dragged whole or by an edge") {
-  CHECK(box(drag(gripOf(Kind::Opening), ft(1), in(3))) == FaceBox{ft(29), ft(33), ft(3, 9), ft(6, 9)});
-  CHECK(box(drag(gripOf(Kind::OpeningEdge, {-1, 0}), -ft(1), in(3))) == FaceBox{ft(27), ft(32), ft(3, 6), ft(6, 6)});
+  CHECK(box(drag(gripOf(Grip::Kind::Opening), ft(1), in(3))) == FaceBox{ft(29), ft(33), ft(3, 9), ft(6, 9)});
+  CHECK(box(drag(gripOf(Grip::Kind::OpeningEdge, {-1, 0}), -ft(1), in(3))) ==
+        FaceBox{ft(27), ft(32), ft(3, 6), ft(6, 6)});
   const Job job = furnished();
-  const Grip edge = gripOf(Kind::OpeningEdge, {1, 1});
+  const Grip edge = gripOf(Grip::Kind::OpeningEdge, {1, 1});
   CHECK_FALSE(dragged(job, plan(job), A, edge, {ft(20), edge.at.z}));
 }
 
@@ -125,7 +121,7 @@ TEST_CASE("a girt's end dragged to the corner runs on to it") {
 
 TEST_CASE("a column takes its window along, or leaves it, as is asked for") {
   const Job job = furnished();
-  const Grip column = gripOf(Kind::Column);
+  const Grip column = gripOf(Grip::Kind::Column);
   CHECK(box(drag(column, ft(1), Length())).left == ft(29));
   CHECK(box(given(dragged(job, plan(job), A, column, {ft(21), Length()}, Anchored::Stay))).left == ft(28));
 }
@@ -143,14 +139,14 @@ TEST_CASE("nothing is taken hold of that is not there, follows from others or st
 }
 
 TEST_CASE("a drag is called by what it does, in the language of the window") {
-  CHECK(name(gripOf(Kind::Opening), in(4), Length()) == "Move W1 by 4\"");
-  CHECK(name(gripOf(Kind::Opening), -in(4), in(2)) == "Move W1 by 4\" and 2\"");
-  CHECK(name(gripOf(Kind::OpeningEdge, {1, 0}), in(6), Length()) == "Make W1 4' 6\" × 3' 0\"");
-  CHECK(name(gripOf(Kind::Girt), Length(), in(4)) == "Move girt g1 by 4\"");
-  CHECK(name(gripOf(Kind::GirtEnd, {1, 0}), -ft(10), Length()) == "End girt g1 at 50' 0\"");
-  CHECK(name(gripOf(Kind::GirtEnd, {1, 0}), Length(), Length()) == "Run girt g1 to the corner");
-  CHECK(name(gripOf(Kind::Column), ft(1), ft(3)) == "Move column 2 by 1' 0\"");
-  CHECK(name(gripOf(Kind::Band), ft(1), ft(3)) == "Move lower limit of band 2 by 3' 0\"");
-  CHECK(name(gripOf(Kind::Opening), in(4), Length(), "es") == "Mover W1 4\"");
-  CHECK(name(gripOf(Kind::Girt), in(4), in(1), "es") == "Mover larguero g1 1\"");
+  CHECK(name(gripOf(Grip::Kind::Opening), in(4), Length()) == "Move W1 by 4\"");
+  CHECK(name(gripOf(Grip::Kind::Opening), -in(4), in(2)) == "Move W1 by 4\" and 2\"");
+  CHECK(name(gripOf(Grip::Kind::OpeningEdge, {1, 0}), in(6), Length()) == "Make W1 4' 6\" × 3' 0\"");
+  CHECK(name(gripOf(Grip::Kind::Girt), Length(), in(4)) == "Move girt g1 by 4\"");
+  CHECK(name(gripOf(Grip::Kind::GirtEnd, {1, 0}), -ft(10), Length()) == "End girt g1 at 50' 0\"");
+  CHECK(name(gripOf(Grip::Kind::GirtEnd, {1, 0}), Length(), Length()) == "Run girt g1 to the corner");
+  CHECK(name(gripOf(Grip::Kind::Column), ft(1), ft(3)) == "Move column 2 by 1' 0\"");
+  CHECK(name(gripOf(Grip::Kind::Band), ft(1), ft(3)) == "Move lower limit of band 2 by 3' 0\"");
+  CHECK(name(gripOf(Grip::Kind::Opening), in(4), Length(), "es") == "Mover W1 4\"");
+  CHECK(name(gripOf(Grip::Kind::Girt), in(4), in(1), "es") == "Mover larguero g1 1\"");
 }

@@ -9,7 +9,7 @@ using namespace ribwright;
 
 namespace {
 
-Job shed() {
+Job twoWalls() {
   Job job;
   job.name = "shed";
   job.building.outline = {{Length(), Length()}, {Length::feet(30), Length()}};
@@ -29,8 +29,8 @@ Job withDrop(Job job, std::size_t wall, Length drop) {
 }  // namespace
 
 TEST_CASE("a job that was just opened has nothing to undo and is as the file holds it") {
-  History history(shed());
-  CHECK(history.job() == shed());
+  History history(twoWalls());
+  CHECK(history.job() == twoWalls());
   CHECK_FALSE(history.canUndo());
   CHECK_FALSE(history.canRedo());
   CHECK_FALSE(history.undo());
@@ -41,9 +41,9 @@ TEST_CASE("a job that was just opened has nothing to undo and is as the file hol
 }
 
 TEST_CASE("undoing all gives the first bytes, redoing all the last") {
-  History history(shed());
-  const std::string first = writeJob(shed());
-  Job job = shed();
+  History history(twoWalls());
+  const std::string first = writeJob(twoWalls());
+  Job job = twoWalls();
   for (int inch = 1; inch <= 200; ++inch) {
     job = withDrop(job, static_cast<std::size_t>(inch % 2), Length::inches(inch));
     CHECK(history.push("lower the sheets' ends", job));
@@ -59,8 +59,8 @@ TEST_CASE("undoing all gives the first bytes, redoing all the last") {
 }
 
 TEST_CASE("undo and redo are named by the edit that they take back or do again") {
-  History history(shed());
-  history.push("lower wall A", withDrop(shed(), 0, Length::inches(3)));
+  History history(twoWalls());
+  history.push("lower wall A", withDrop(twoWalls(), 0, Length::inches(3)));
   history.push("lower wall B", withDrop(history.job(), 1, Length::inches(4)));
   CHECK(history.undoName() == "lower wall B");
   history.undo();
@@ -69,29 +69,29 @@ TEST_CASE("undo and redo are named by the edit that they take back or do again")
 }
 
 TEST_CASE("a new edit drops what could be redone") {
-  History history(shed());
-  history.push("one", withDrop(shed(), 0, Length::inches(1)));
-  history.push("two", withDrop(shed(), 0, Length::inches(2)));
+  History history(twoWalls());
+  history.push("one", withDrop(twoWalls(), 0, Length::inches(1)));
+  history.push("two", withDrop(twoWalls(), 0, Length::inches(2)));
   history.undo();
-  history.push("three", withDrop(shed(), 0, Length::inches(3)));
+  history.push("three", withDrop(twoWalls(), 0, Length::inches(3)));
   CHECK_FALSE(history.canRedo());
   CHECK(history.size() == 3);
   CHECK(history.job().walls[0].base.drop == Length::inches(3));
 }
 
 TEST_CASE("an edit that changes nothing keeps what can be redone, and the file's mark") {
-  History history(shed());
-  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  History history(twoWalls());
+  history.push("one", withDrop(twoWalls(), 0, Length::inches(1)));
   history.undo();
-  CHECK_FALSE(history.push("nothing", shed()));
+  CHECK_FALSE(history.push("nothing", twoWalls()));
   CHECK(history.canRedo());
   CHECK(history.isSaved());
   CHECK(history.redoName() == "one");
 }
 
 TEST_CASE("saved means the same state, not an equal one") {
-  History history(shed());
-  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  History history(twoWalls());
+  history.push("one", withDrop(twoWalls(), 0, Length::inches(1)));
   CHECK_FALSE(history.isSaved());
   history.markSaved();
   CHECK(history.isSaved());
@@ -102,11 +102,11 @@ TEST_CASE("saved means the same state, not an equal one") {
 }
 
 TEST_CASE("no state is the file's once the file's own was dropped") {
-  History history(shed());
-  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  History history(twoWalls());
+  history.push("one", withDrop(twoWalls(), 0, Length::inches(1)));
   history.markSaved();
   history.undo();
-  history.push("two", withDrop(shed(), 0, Length::inches(2)));
+  history.push("two", withDrop(twoWalls(), 0, Length::inches(2)));
   CHECK_FALSE(history.isSaved());
   history.undo();
   CHECK_FALSE(history.isSaved());
@@ -115,16 +115,16 @@ TEST_CASE("no state is the file's once the file's own was dropped") {
 }
 
 TEST_CASE("walls that an edit leaves alone are kept once") {
-  const KeptJob before = keep(shed(), nullptr);
-  const KeptJob after = keep(withDrop(shed(), 1, Length::inches(5)), &before);
+  const KeptJob before = keep(twoWalls(), nullptr);
+  const KeptJob after = keep(withDrop(twoWalls(), 1, Length::inches(5)), &before);
   CHECK(after.rest == before.rest);
   CHECK(after.walls[0] == before.walls[0]);
   CHECK(after.walls[1] != before.walls[1]);
 }
 
 TEST_CASE("a change beside the walls keeps the walls") {
-  const KeptJob before = keep(shed(), nullptr);
-  Job renamed = shed();
+  const KeptJob before = keep(twoWalls(), nullptr);
+  Job renamed = twoWalls();
   renamed.name = "barn";
   const KeptJob after = keep(renamed, &before);
   CHECK(after.rest != before.rest);
@@ -135,29 +135,29 @@ TEST_CASE("a change beside the walls keeps the walls") {
 }
 
 TEST_CASE("typing into one field is one step, taken back at once") {
-  History history(shed());
+  History history(twoWalls());
   const StateId first = history.id();
-  CHECK(history.push("drop 1", withDrop(shed(), 0, Length::inches(1)), "drop of A"));
-  CHECK(history.push("drop 12", withDrop(shed(), 0, Length::inches(12)), "drop of A"));
+  CHECK(history.push("drop 1", withDrop(twoWalls(), 0, Length::inches(1)), "drop of A"));
+  CHECK(history.push("drop 12", withDrop(twoWalls(), 0, Length::inches(12)), "drop of A"));
   CHECK(history.size() == 2);
   CHECK(history.undoName() == "drop 12");
   CHECK(history.undo());
-  CHECK(history.job() == shed());
+  CHECK(history.job() == twoWalls());
   CHECK(history.id() == first);
   CHECK(history.isSaved());
 }
 
 TEST_CASE("typing that comes back to where it began leaves no step and the file's mark") {
-  History history(shed());
-  history.push("drop 1", withDrop(shed(), 0, Length::inches(1)), "drop of A");
-  CHECK(history.push("drop as before", shed(), "drop of A"));
+  History history(twoWalls());
+  history.push("drop 1", withDrop(twoWalls(), 0, Length::inches(1)), "drop of A");
+  CHECK(history.push("drop as before", twoWalls(), "drop of A"));
   CHECK_FALSE(history.canUndo());
   CHECK(history.isSaved());
 }
 
 TEST_CASE("a step ends with the field, with a save and with going back") {
-  const auto drop = [](int inches) { return withDrop(shed(), 0, Length::inches(inches)); };
-  History history(shed());
+  const auto drop = [](int inches) { return withDrop(twoWalls(), 0, Length::inches(inches)); };
+  History history(twoWalls());
   history.push("one", drop(1), "drop of A");
   history.push("two", drop(2), "drop of B");
   CHECK(history.size() == 3);
@@ -176,10 +176,10 @@ TEST_CASE("a step ends with the field, with a save and with going back") {
 }
 
 TEST_CASE("no two states ever have one id") {
-  History history(shed());
+  History history(twoWalls());
   std::vector<StateId> ids{history.id()};
   for (int inch = 1; inch <= 6; ++inch) {
-    history.push("drop", withDrop(shed(), 0, Length::inches(inch)), inch < 4 ? "typing" : "");
+    history.push("drop", withDrop(twoWalls(), 0, Length::inches(inch)), inch < 4 ? "typing" : "");
     ids.push_back(history.id());
     if (inch == 5) history.undo();
   }
@@ -188,9 +188,9 @@ TEST_CASE("no two states ever have one id") {
 }
 
 TEST_CASE("a job that was begun and never saved is not the file's") {
-  History history = History::unsaved(shed());
+  History history = History::unsaved(twoWalls());
   CHECK_FALSE(history.isSaved());
-  history.push("one", withDrop(shed(), 0, Length::inches(1)));
+  history.push("one", withDrop(twoWalls(), 0, Length::inches(1)));
   history.undo();
   CHECK_FALSE(history.isSaved());
   history.markSaved();

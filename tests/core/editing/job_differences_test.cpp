@@ -15,7 +15,7 @@ Wall wall(const std::string& letter, const std::vector<std::string>& openings) {
   return made;
 }
 
-Job shed() {
+Job threeWalls() {
   Job job;
   job.name = "Shed";
   job.walls = {wall("A", {"W1", "W2"}), wall("B", {"D1"}), wall("C", {})};
@@ -24,25 +24,26 @@ Job shed() {
 
 }  // namespace
 
-TEST_CASE("a job differs in nothing from itself") { CHECK(differences(shed(), shed()).none()); }
+TEST_CASE("a job differs in nothing from itself") { CHECK(differences(threeWalls(), threeWalls()).none()); }
 
 TEST_CASE("name, building and all else are told apart") {
-  Job job = shed();
+  Job job = threeWalls();
   job.name = "Barn";
-  CHECK(differences(shed(), job) == JobDifferences{true, false, false, {}, {}, {}, 0, 0, 0});
-  job = shed();
+  CHECK(differences(threeWalls(), job) == JobDifferences{true, false, false, {}, {}, {}, 0, 0, 0});
+  job = threeWalls();
   job.building.roof.kind = Roof::Kind::Gable;
-  CHECK(differences(shed(), job) == JobDifferences{false, job.building != Building(), false, {}, {}, {}, 0, 0, 0});
-  job = shed();
+  CHECK(differences(threeWalls(), job) ==
+        JobDifferences{false, job.building != Building(), false, {}, {}, {}, 0, 0, 0});
+  job = threeWalls();
   job.note = "Bring the long ladder";
-  CHECK(differences(shed(), job) == JobDifferences{false, false, true, {}, {}, {}, 0, 0, 0});
+  CHECK(differences(threeWalls(), job) == JobDifferences{false, false, true, {}, {}, {}, 0, 0, 0});
 }
 
 TEST_CASE("walls that came, went and changed are told by letter, their openings counted") {
-  Job job = shed();
+  Job job = threeWalls();
   job.walls = {wall("A", {"W1", "W3", "W4"}), wall("B", {"D1"}), wall("D", {"X"})};
   job.walls[0].openings[0].width = Length::feet(4);
-  const JobDifferences found = differences(shed(), job);
+  const JobDifferences found = differences(threeWalls(), job);
   CHECK(found.changed == std::vector<std::string>{"A"});
   CHECK(found.added == std::vector<std::string>{"D"});
   CHECK(found.taken == std::vector<std::string>{"C"});

@@ -15,7 +15,7 @@ using namespace ribwright;
 namespace {
 
 const Words& english() { return Words::of("en"); }
-NewJob workshop() { return shippedNewJob(UnitSystem::FeetInches); }
+NewJob statedWorkshop() { return shippedNewJob(UnitSystem::FeetInches); }
 Job made(const NewJob& stated) {
   const auto job = jobOf(stated, english());
   for (const Fault& fault : job ? std::vector<Fault>{} : job.faults()) FAIL(oneLine(fault));
@@ -49,7 +49,7 @@ using Places = std::vector<std::string>;
 }  // namespace
 
 TEST_CASE("a workshop of 60 by 40 ft is four walls with their steel") {
-  const Job job = made(workshop());
+  const Job job = made(statedWorkshop());
   REQUIRE(job.walls.size() == 4);
   CHECK(job.walls[0].name == "front");
   CHECK(job.walls[1].name == "right end");
@@ -79,9 +79,9 @@ TEST_CASE("a new job comes with the trim of its units, in the colour of its shee
 TEST_CASE("girts of a gable go on upward at their last spacing, to a foot under the ridge") {
   // The ridge stands 12 ft + 20 ft * 4/12 = 18 ft 8 in up; 3' 10" apart: 3' 6", 7' 4", 11' 2", 15' 0"; 18' 10" is too
   // high.
-  CHECK(heightsOf(made(workshop()).walls[1]) ==
+  CHECK(heightsOf(made(statedWorkshop()).walls[1]) ==
         std::vector<Length>{Length::feet(3, 6), Length::feet(7, 4), Length::feet(11, 2), Length::feet(15)});
-  NewJob stated = workshop();
+  NewJob stated = statedWorkshop();
   stated.sideGirts = "3', 6'";  // one at 18 ft would stand 8 in under the ridge
   CHECK(heightsOf(made(stated).walls[1]).back() == Length::feet(15));
   stated.endGirts = "4', 8'";
@@ -93,7 +93,7 @@ TEST_CASE("girts of a gable go on upward at their last spacing, to a foot under 
 }
 
 TEST_CASE("the ridge may be typed as a slope or as a height") {
-  NewJob stated = workshop();
+  NewJob stated = statedWorkshop();
   stated.slope = "18' 8\"";
   CHECK(made(stated).building.roof.ridgeHeight == Length::feet(18, 8));
   stated.slope = "12'";
@@ -106,7 +106,7 @@ TEST_CASE("the ridge may be typed as a slope or as a height") {
 }
 
 TEST_CASE("the higher side of a single slope has the girts that its lower side has no room for") {
-  NewJob stated = workshop();
+  NewJob stated = statedWorkshop();
   stated.roof = Roof::Kind::SingleSlope;
   stated.slope = "2:12";  // the far side stands 18' 8" high
   stated.sideGirts = "4', 8', 12', 16'";
@@ -118,7 +118,7 @@ TEST_CASE("the higher side of a single slope has the girts that its lower side h
 }
 
 TEST_CASE("bays that do not fill a wall stand in its middle, longer ones are a fault") {
-  NewJob stated = workshop();
+  NewJob stated = statedWorkshop();
   stated.endBays = "2@19'";
   CHECK(made(stated).walls[1].columns.offset == Length::feet(1));
   stated.endBays = "2@20', 1/16";
@@ -128,7 +128,7 @@ TEST_CASE("bays that do not fill a wall stand in its middle, longer ones are a f
 }
 
 TEST_CASE("every fault stands at its field, all at once") {
-  NewJob stated = workshop();
+  NewJob stated = statedWorkshop();
   stated.length = "6x";
   stated.width = "0";
   stated.sideBays = "20', y";
@@ -139,7 +139,7 @@ TEST_CASE("every fault stands at its field, all at once") {
 }
 
 TEST_CASE("what cannot be built is a fault, not a wall that is not laid out") {
-  NewJob stated = workshop();
+  NewJob stated = statedWorkshop();
   stated.base = Base::Form::OnWall;
   stated.baseHeight = "12'";
   stated.sideGirts = "";
@@ -151,7 +151,7 @@ TEST_CASE("what cannot be built is a fault, not a wall that is not laid out") {
 }
 
 TEST_CASE("slips of the pen are faults, not buildings that nobody waits for") {
-  NewJob stated = workshop();
+  NewJob stated = statedWorkshop();
   stated.length = "60000'";
   stated.slope = "50:1";
   stated.eave = "600'";
@@ -160,11 +160,11 @@ TEST_CASE("slips of the pen are faults, not buildings that nobody waits for") {
   CHECK(placesOf(stated) == Places{"eave"});
   stated.eave = "12'";
   CHECK(placesOf(stated) == Places{"slope"});
-  CHECK(sheetsAbout(made(workshop())) == 2 * 21 + 2 * 14);
+  CHECK(sheetsAbout(made(statedWorkshop())) == 2 * 21 + 2 * 14);
 }
 
 TEST_CASE("one free wall has its own top") {
-  NewJob stated = workshop();
+  NewJob stated = statedWorkshop();
   stated.shape = NewJob::Shape::FreeWall;
   stated.sideGirts = "3' 6\", 7' 4\", 14'";
   const Job job = made(stated);
@@ -176,14 +176,14 @@ TEST_CASE("one free wall has its own top") {
 }
 
 TEST_CASE("other units say the same lengths") {
-  const NewJob metric = inUnits(workshop(), UnitSystem::Millimetres);
+  const NewJob metric = inUnits(statedWorkshop(), UnitSystem::Millimetres);
   CHECK(metric.length == "18288 mm");
   CHECK(metric.slope == "4:12");
-  Job there = made(metric), here = made(workshop());
+  Job there = made(metric), here = made(statedWorkshop());
   there.units = here.units;
   CHECK(there.building.outline == here.building.outline);
   CHECK(there.walls[0].columns == here.walls[0].columns);
-  NewJob broken = workshop();
+  NewJob broken = statedWorkshop();
   broken.eave = "1x";
   CHECK(inUnits(broken, UnitSystem::Millimetres).eave == "1x");
 }

@@ -3,17 +3,11 @@
 
 #include "core/editing/next_ids.h"
 #include "core/editing/penetration_edits.h"
-#include "tests/core/editing/edited_walls.h"
+#include "tests/core/editing/workshop_parts.h"
 
 using namespace ribwright;
 
 namespace {
-
-constexpr std::size_t A = 0, B = 1;
-
-FaceBox boxOn(const Job& job, const std::string& id, std::size_t wall = A) {
-  return openingBox(job, job.walls[wall], *byId(job.walls[wall].openings, id)).value();
-}
 
 FaceBox pipeOn(const Job& job, const std::string& id) {
   return penetrationBox(job, job.walls[A], *byId(job.walls[A].penetrations, id)).value();

@@ -4,13 +4,11 @@
 #include "core/editing/opening_edits.h"
 #include "core/editing/run_edits.h"
 #include "tests/core/editing/edited_walls.h"
+#include "tests/core/editing/length_styles.h"
 
 using namespace ribwright;
 
 namespace {
-
-constexpr std::size_t A = 0;
-constexpr LengthStyle style{UnitSystem::FeetInches, '.'};
 
 OrderChanges between(const Job& before, const Job& after) {
   const Plan was = plan(before);
@@ -18,7 +16,7 @@ OrderChanges between(const Job& before, const Job& after) {
 }
 
 std::string said(const OrderChanges& changes, const char* language = "en") {
-  return orderChangeText(changes, Words::of(language), style);
+  return orderChangeText(changes, Words::of(language), feetInches);
 }
 
 Length blanks(const Job& job) {

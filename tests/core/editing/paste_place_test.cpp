@@ -1,19 +1,11 @@
 // Pasting moves along by bays until there is room.
 #include "core/editing/paste_place.h"
 
-#include "core/editing/opening_edits.h"
-#include "tests/core/editing/edited_walls.h"
+#include "tests/core/editing/workshop_parts.h"
 
 using namespace ribwright;
 
 namespace {
-
-constexpr std::size_t A = 0, B = 1;
-const Part w1{Part::Kind::Opening, "A", "W1"}, g1{Part::Kind::Girt, "A", "g1"};
-
-Length left(const Job& job, std::size_t wall, const std::string& id) {
-  return openingBox(job, job.walls[wall], *byId(job.walls[wall].openings, id)).value().left;
-}
 
 Job pastedOnce(const Job& job, std::size_t wall, const std::vector<Part>& parts) {
   const auto made = pastedWhereFree(job, wall, copiedParts(workshop(), A, parts).value());
@@ -24,37 +16,37 @@ Job pastedOnce(const Job& job, std::size_t wall, const std::vector<Part>& parts)
 }  // namespace
 
 TEST_CASE("where there is room it is pasted as it was copied") {
-  CHECK(left(workshop(), A, "W1") == ft(28));
+  CHECK(leftOn(workshop(), "W1", A) == ft(28));
   Job job = workshop();
   job.walls[A].openings.clear();
-  CHECK(left(pastedOnce(job, A, {w1}), A, "W1") == ft(28));
+  CHECK(leftOn(pastedOnce(job, A, {w1}), "W1", A) == ft(28));
 }
 
 TEST_CASE("where it was copied it is pasted a bay to the right, then to the left, then beside") {
   Job job = pastedOnce(workshop(), A, {w1});
-  CHECK(left(job, A, "W3") == ft(48));
+  CHECK(leftOn(job, "W3", A) == ft(48));
   job = pastedOnce(job, A, {w1});
-  CHECK(left(job, A, "W4") == ft(8));
+  CHECK(leftOn(job, "W4", A) == ft(8));
   job = pastedOnce(job, A, {w1});
-  CHECK(left(job, A, "W5") == ft(33));
+  CHECK(leftOn(job, "W5", A) == ft(33));
 }
 
 TEST_CASE("where there is no room at all it is pasted as it was copied") {
   Job job = workshop();
   job.walls[A].openings[0].width = ft(58);
   job.walls[A].openings[0].place = Anchor{Anchor::From::LeftCorner, 0, ft(1), Anchor::To::NearJamb};
-  CHECK(left(pastedOnce(job, A, {w1}), A, "W3") == ft(28));
+  CHECK(leftOn(pastedOnce(job, A, {w1}), "W3", A) == ft(28));
 }
 
 TEST_CASE("a wall without columns is gone along by the width of what is pasted and a foot") {
   Job job = workshop();
   REQUIRE(job.walls[B].columns.bays.empty());
   job = pastedOnce(job, B, {w1});
-  CHECK(left(job, B, "W3") == ft(28));
+  CHECK(leftOn(job, "W3", B) == ft(28));
   job = pastedOnce(job, B, {w1});
-  CHECK(left(job, B, "W4") == ft(33));
+  CHECK(leftOn(job, "W4", B) == ft(33));
   job = pastedOnce(job, B, {w1});  // 38 ft would end beyond the corner at 40 ft
-  CHECK(left(job, B, "W5") == ft(23));
+  CHECK(leftOn(job, "W5", B) == ft(23));
 }
 
 TEST_CASE("a girt is not pasted on one that is there") {

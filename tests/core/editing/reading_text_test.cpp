@@ -3,11 +3,12 @@
 
 #include <catch2/catch.hpp>
 
+#include "tests/core/editing/length_styles.h"
+#include "tests/core/tape_lengths.h"
+
 using namespace ribwright;
 
 namespace {
-
-constexpr LengthStyle feetInches{UnitSystem::FeetInches, '.'}, metric{UnitSystem::Millimetres, ','};
 
 TypedReading read(std::string_view text, const std::optional<TypedReading>& before = {}) {
   const auto typed = parseReading(text, feetInches, before);
@@ -15,8 +16,6 @@ TypedReading read(std::string_view text, const std::optional<TypedReading>& befo
   REQUIRE(typed);
   return typed.value();
 }
-
-Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, 4 * sixteenths); }
 
 }  // namespace
 

@@ -7,6 +7,7 @@
 
 #include "core/job/job_file.h"
 #include "tests/core/checks/screwed_walls.h"
+#include "tests/core/tape_lengths.h"
 
 using namespace ribwright;
 using namespace ribwright::examples;
@@ -18,8 +19,6 @@ std::vector<PlanPoint> square() {
   const Length side = Length::feet(40);
   return {{Length(), Length()}, {side, Length()}, {side, side}, {Length(), side}};
 }
-
-Length in(std::int64_t inches, std::int64_t sixteenths = 0) { return Length::inches(inches, 4 * sixteenths); }
 
 Opening door(Length left) {
   Opening made;

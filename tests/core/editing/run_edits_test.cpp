@@ -10,7 +10,7 @@ using namespace ribwright;
 
 namespace {
 
-constexpr std::size_t A = 0, freeWall = 4;
+constexpr std::size_t S = 4;
 
 // A free wall S of 24 ft with a step in its top at 12 ft.
 Job withFreeWall() {
@@ -24,27 +24,26 @@ Job withFreeWall() {
   return job;
 }
 
-std::vector<FacePoint> topOf(const Outcome<Job>& job) { return given(job).walls[freeWall].top; }
+std::vector<FacePoint> topOf(const Outcome<Job>& job) { return given(job).walls[S].top; }
 
 }  // namespace
 
 TEST_CASE("points of a stated top stay from left to right") {
   const Job job = withFreeWall();
-  CHECK(topOf(topPointAdded(job, freeWall, {ft(6), ft(9)}))[1] == FacePoint{ft(6), ft(9)});
-  CHECK(topOf(topPointAdded(job, freeWall, {ft(12), ft(9)}))[3] == FacePoint{ft(12), ft(9)});
-  CHECK(topOf(topPointMovedTo(job, freeWall, 1, {ft(11), ft(8)}))[1] == FacePoint{ft(11), ft(8)});
-  CHECK(topOf(topPointRemoved(job, freeWall, 0)).size() == 3);
-  refusal(topPointMovedTo(job, freeWall, 1, {ft(13), ft(8)}));
-  refusal(topPointMovedTo(job, freeWall, 4, {ft(13), ft(8)}));
-  refusal(
-      topPointMovedTo(job, freeWall, 3, {ft(12) + Length::nanometres(1), ft(12)}));  // no step, and too steep a slope
+  CHECK(topOf(topPointAdded(job, S, {ft(6), ft(9)}))[1] == FacePoint{ft(6), ft(9)});
+  CHECK(topOf(topPointAdded(job, S, {ft(12), ft(9)}))[3] == FacePoint{ft(12), ft(9)});
+  CHECK(topOf(topPointMovedTo(job, S, 1, {ft(11), ft(8)}))[1] == FacePoint{ft(11), ft(8)});
+  CHECK(topOf(topPointRemoved(job, S, 0)).size() == 3);
+  refusal(topPointMovedTo(job, S, 1, {ft(13), ft(8)}));
+  refusal(topPointMovedTo(job, S, 4, {ft(13), ft(8)}));
+  refusal(topPointMovedTo(job, S, 3, {ft(12) + Length::nanometres(1), ft(12)}));  // no step, and too steep a slope
 }
 
 TEST_CASE("a top that follows from the roof takes no points, and a stated one keeps one") {
   refusal(topPointAdded(workshop(), A, {ft(6), ft(9)}));
   Job job = withFreeWall();
-  job.walls[freeWall].top.resize(1);
-  refusal(topPointRemoved(job, freeWall, 0));
+  job.walls[S].top.resize(1);
+  refusal(topPointRemoved(job, S, 0));
 }
 
 TEST_CASE("steps of the base stand apart, and its form stays") {

@@ -3,17 +3,14 @@
 
 #include "core/editing/neighbours.h"
 #include "tests/core/editing/edited_walls.h"
+#include "tests/core/editing/length_styles.h"
 
 using namespace ribwright;
 
 namespace {
 
-constexpr std::size_t A = 0;
-using Kind = SnapCandidate::Kind;
-constexpr LengthStyle style{UnitSystem::FeetInches, '.'};
-
 // Girts of a Z 8 x 2-1/2, typed by their centre, g1 ending at 50 ft.
-Job furnished() {
+Job withZedGirts() {
   Job job = workshop();
   job.members = {{"Z8", Member::Shape::Zed, in(8), in(2, 8), in(1), in(0, 1), in(0, 3)}};
   Wall& wall = job.walls[A];
@@ -32,20 +29,20 @@ Job furnished() {
 }
 
 std::vector<SnapCandidate> candidates(const std::vector<std::string>& leftOut = {}) {
-  return snapCandidates(furnished(), plan(furnished()), A, leftOut);
+  return snapCandidates(withZedGirts(), plan(withZedGirts()), A, leftOut);
 }
 
 std::string named(Axis axis, Length at, Length reach, Length unit = {}, const char* language = "en") {
-  const auto found = snap(axis, at, candidates(), reach, unit, style);
-  return found ? Words::of(language).say(found->to.name, style) : "nothing";
+  const auto found = snap(axis, at, candidates(), reach, unit, feetInches);
+  return found ? Words::of(language).say(found->to.name, feetInches) : "nothing";
 }
 
-SnapCandidate thing(Kind kind, Length at) { return {kind, Axis::U, at, {}, ""}; }
+SnapCandidate thing(SnapCandidate::Kind kind, Length at) { return {kind, Axis::U, at, {}, ""}; }
 
 std::vector<std::string> gapsBeside(const FaceBox& box, const std::vector<std::string>& leftOut) {
   std::vector<std::string> said;
-  for (const NeighbourGap& gap : neighbourGaps(furnished(), plan(furnished()), A, box, leftOut))
-    said.push_back(Words::of("en").say(gap.name, style) + " " + fineText(gap.length(), style));
+  for (const NeighbourGap& gap : neighbourGaps(withZedGirts(), plan(withZedGirts()), A, box, leftOut))
+    said.push_back(Words::of("en").say(gap.name, feetInches) + " " + fineText(gap.length(), feetInches));
   return said;
 }
 
@@ -82,27 +79,31 @@ TEST_CASE("a girt is snapped to by its row and by both edges of its flange's fla
 
 // Among real things the kind decides, then the distance, then the place.
 TEST_CASE("of several things in reach the kind decides first and the distance after it") {
-  const auto winner = [](std::vector<SnapCandidate> all) { return snap(Axis::U, ft(5), all, in(3), {}, style)->to; };
-  const SnapCandidate column = thing(Kind::Column, ft(5, 3)), near = thing(Kind::ModuleLine, ft(5, 1)),
-                      nearer = thing(Kind::ModuleLine, ft(5)), below = thing(Kind::ModuleLine, ft(4, 11));
+  const auto winner = [](std::vector<SnapCandidate> all) {
+    return snap(Axis::U, ft(5), all, in(3), {}, feetInches)->to;
+  };
+  const SnapCandidate column = thing(SnapCandidate::Kind::Column, ft(5, 3)),
+                      near = thing(SnapCandidate::Kind::ModuleLine, ft(5, 1)),
+                      nearer = thing(SnapCandidate::Kind::ModuleLine, ft(5)),
+                      below = thing(SnapCandidate::Kind::ModuleLine, ft(4, 11));
   CHECK(winner({near, column}) == column);
   CHECK(winner({column, near}) == column);
   CHECK(winner({near, nearer}) == nearer);
   CHECK(winner({near, below}) == below);
   CHECK(winner({below, near}) == below);
-  CHECK_FALSE(snap(Axis::U, ft(6), {column, near}, in(3), {}, style));
-  CHECK_FALSE(snap(Axis::Z, ft(5), {column, near}, in(3), {}, style));
+  CHECK_FALSE(snap(Axis::U, ft(6), {column, near}, in(3), {}, feetInches));
+  CHECK_FALSE(snap(Axis::Z, ft(5), {column, near}, in(3), {}, feetInches));
 }
 
 TEST_CASE("a whole unit never wins over a real thing in reach") {
-  const std::vector<SnapCandidate> one = {thing(Kind::Middle, ft(5, 2))};
-  CHECK(snap(Axis::U, ft(5), one, in(3), ft(1), style)->to.kind == Kind::Middle);
-  const auto whole = snap(Axis::U, ft(5) + in(0, 3), one, in(1), in(1), style);
-  CHECK(whole->to.kind == Kind::WholeUnit);
+  const std::vector<SnapCandidate> one = {thing(SnapCandidate::Kind::Middle, ft(5, 2))};
+  CHECK(snap(Axis::U, ft(5), one, in(3), ft(1), feetInches)->to.kind == SnapCandidate::Kind::Middle);
+  const auto whole = snap(Axis::U, ft(5) + in(0, 3), one, in(1), in(1), feetInches);
+  CHECK(whole->to.kind == SnapCandidate::Kind::WholeUnit);
   CHECK(whole->at == ft(5));
   CHECK(whole->by == -in(0, 3));
-  CHECK(Words::of("en").say(whole->to.name, style) == "5' 0\"");
-  CHECK_FALSE(snap(Axis::U, ft(5, 6), {}, in(1), ft(1), style));
+  CHECK(Words::of("en").say(whole->to.name, feetInches) == "5' 0\"");
+  CHECK_FALSE(snap(Axis::U, ft(5, 6), {}, in(1), ft(1), feetInches));
 }
 
 TEST_CASE("the whole unit is as fine as the zoom lets it be of use") {
@@ -123,7 +124,7 @@ TEST_CASE("what is dragged is not snapped to") {
 }
 
 TEST_CASE("of an opening's jambs and centre the one snaps that wins") {
-  const auto best = snapAny(Axis::U, {ft(16, 1), ft(20, 1), ft(18, 1)}, candidates({"W1"}), in(2), {}, style);
+  const auto best = snapAny(Axis::U, {ft(16, 1), ft(20, 1), ft(18, 1)}, candidates({"W1"}), in(2), {}, feetInches);
   REQUIRE(best);
   CHECK(best->place == 1);
   CHECK(best->by == -in(1));
@@ -131,7 +132,7 @@ TEST_CASE("of an opening's jambs and centre the one snaps that wins") {
 }
 
 TEST_CASE("a wall that is not laid out has nothing to snap to") {
-  Job job = furnished();
+  Job job = withZedGirts();
   job.walls[A].width = ft(9);
   job.walls[A].top.clear();
   CHECK(snapCandidates(job, plan(job), A, {}).empty());

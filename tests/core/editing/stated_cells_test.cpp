@@ -5,15 +5,13 @@
 
 #include "core/job/by_id.h"
 #include "core/job/job_file.h"
+#include "tests/core/tape_lengths.h"
 
 using namespace ribwright;
 
 namespace {
 
 using List = StatedList;
-
-Length ft(std::int64_t feet) { return Length::feet(feet); }
-Length in(std::int64_t inches) { return Length::inches(inches); }
 
 // Two windows, a hole, two girts; the sheets start at a jamb of W1.
 Job shed() {

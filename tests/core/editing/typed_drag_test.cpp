@@ -3,13 +3,12 @@
 
 #include <catch2/catch.hpp>
 
+#include "tests/core/editing/length_styles.h"
+#include "tests/core/tape_lengths.h"
+
 using namespace ribwright;
 
 namespace {
-
-constexpr LengthStyle feetInches{UnitSystem::FeetInches, '.'}, metric{UnitSystem::Millimetres, ','};
-
-Length ft(std::int64_t feet, std::int64_t inches = 0) { return Length::feet(feet, inches); }
 
 TypedDrag typed(std::string_view text, const LengthStyle& style = feetInches) {
   const auto read = parseTypedDrag(text, style);

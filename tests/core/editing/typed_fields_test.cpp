@@ -9,7 +9,7 @@ using namespace ribwright;
 
 namespace {
 
-Job shed() {
+Job shedOnColumns() {
   Job job;
   job.walls.resize(1);
   Wall& wall = job.walls[0];
@@ -37,7 +37,7 @@ const Anchor& place(const Job& job) { return job.walls[0].openings[0].place; }
 }  // namespace
 
 TEST_CASE("from a corner to a column and back an opening stays where it stands") {
-  Job job = withTypedField(shed(), "walls[0].openings[0].place.from", "column").value();
+  Job job = withTypedField(shedOnColumns(), "walls[0].openings[0].place.from", "column").value();
   CHECK(place(job).column == 2);
   CHECK(place(job).distance == Length::feet(3));
   CHECK(leftJamb(job) == Length::feet(23));
@@ -54,18 +54,18 @@ TEST_CASE("from a corner to a column and back an opening stays where it stands")
 }
 
 TEST_CASE("a distance that is typed moves it") {
-  const Job job = withTypedField(shed(), "walls[0].openings[0].place.distance", "10'").value();
+  const Job job = withTypedField(shedOnColumns(), "walls[0].openings[0].place.distance", "10'").value();
   CHECK(leftJamb(job) == Length::feet(10));
 }
 
 TEST_CASE("without columns there is none to measure from") {
-  Job job = shed();
+  Job job = shedOnColumns();
   job.walls[0].columns.bays.clear();
   CHECK_FALSE(withTypedField(job, "walls[0].openings[0].place.from", "column"));
 }
 
 TEST_CASE("a column that is not there is stated as it is typed, and found later") {
-  const Job job = withTypedField(shed(), "walls[0].openings[0].place.from", "column").value();
+  const Job job = withTypedField(shedOnColumns(), "walls[0].openings[0].place.from", "column").value();
   const auto gone = withTypedField(job, "walls[0].openings[0].place.column", "9");
   REQUIRE(gone);
   CHECK(place(gone.value()).column == 9);
@@ -73,7 +73,7 @@ TEST_CASE("a column that is not there is stated as it is typed, and found later"
 }
 
 TEST_CASE("fields that name things offer those, and an absent one says what holds instead") {
-  Job job = shed();
+  Job job = shedOnColumns();
   job.members.resize(2);
   job.members[0].id = "Z8";
   job.members[1].id = "C8";

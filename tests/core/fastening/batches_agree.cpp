@@ -9,8 +9,6 @@ using namespace ribwright::examples;
 namespace {
 
 using Marks = std::vector<std::string>;
-using Why = HoldReason::Why;
-using What = Remedy::What;
 
 Opening window(Length from, Length width, Length sill, Length height) {
   Opening made;

@@ -19,8 +19,6 @@ Job measured(std::vector<GirtReading> readings) {
 }
 
 using Sheets = std::vector<std::int32_t>;
-using Why = HoldReason::Why;
-using What = Remedy::What;
 
 }  // namespace
 

@@ -13,8 +13,6 @@ using namespace ribwright::examples;
 
 namespace {
 
-Length ft(std::int64_t feet) { return Length::feet(feet); }
-
 Job slabOf(std::vector<SlabReading> slab) {
   Job job = freeWall(ft(40));
   job.walls[0].survey.slab = std::move(slab);

@@ -8,6 +8,7 @@
 #include "beam_elements.h"
 #include "core/fastening/girt_spans.h"
 #include "example_screws.h"
+#include "tests/core/tape_lengths.h"
 
 using namespace ribwright;
 using namespace ribwright::examples;
@@ -15,9 +16,7 @@ using Taken = GirtSag::Taken;
 
 namespace {
 
-Length ft(std::int64_t feet) { return Length::feet(feet); }
-
-Job wallOf(std::vector<Length> bays, std::vector<Girt> girts = {girt("g1", ft(7))}) {
+Job wallOfBays(std::vector<Length> bays, std::vector<Girt> girts = {girt("g1", ft(7))}) {
   Length width;
   for (const Length bay : bays) width += bay;
   Job job = screwed(freeWall(width), everywhere({Length::inches(2)}));
@@ -62,7 +61,7 @@ std::vector<Taken> takenOf(const std::vector<GirtSag>& sags) {
 }  // namespace
 
 TEST_CASE("one bay is a simple span: 5wL^4/384EI, lowest in the middle") {
-  const auto sags = sagsOf(wallOf({ft(20)}));
+  const auto sags = sagsOf(wallOfBays({ft(20)}));
   REQUIRE(sags.size() == 1);
   CHECK(sags[0].taken == Taken::Simple);
   CHECK(formulaOf(sags[0].taken) == "5wL^4/384EI");
@@ -73,7 +72,7 @@ TEST_CASE("one bay is a simple span: 5wL^4/384EI, lowest in the middle") {
 }
 
 TEST_CASE("two equal bays: wL^4/185EI in each, lowest nearer the outer hold") {
-  const auto sags = sagsOf(wallOf({ft(20), ft(20)}));
+  const auto sags = sagsOf(wallOfBays({ft(20), ft(20)}));
   REQUIRE(sags.size() == 2);
   for (const GirtSag& sag : sags) {
     CHECK(sag.taken == Taken::TwoEqual);
@@ -84,7 +83,7 @@ TEST_CASE("two equal bays: wL^4/185EI in each, lowest nearer the outer hold") {
 }
 
 TEST_CASE("three equal bays: .0069wL^4/EI in the outer ones, the three-moment equation in the middle") {
-  const auto sags = sagsOf(wallOf({ft(20), ft(20), ft(20)}));
+  const auto sags = sagsOf(wallOfBays({ft(20), ft(20), ft(20)}));
   CHECK(takenOf(sags) == std::vector<Taken>{Taken::ThreeEqual, Taken::Continuous, Taken::ThreeEqual});
   CHECK(sags[0].sag.inMillimetres() == Approx(byFormula(.0069, ft(20))).margin(.001));
   CHECK(sags[1].sag < sags[0].sag);
@@ -93,7 +92,7 @@ TEST_CASE("three equal bays: .0069wL^4/EI in the outer ones, the three-moment eq
 
 TEST_CASE("unequal bays sag as a beam of fine elements does") {
   const std::vector<Length> bays = {ft(20), ft(25), ft(16), ft(20)};
-  const auto sags = sagsOf(wallOf(bays));
+  const auto sags = sagsOf(wallOfBays(bays));
   std::vector<BeamSpan> spans;
   for (const Length bay : bays) spans.push_back(zedSpan(bay));
   const auto elements = sagsByElements(spans);
@@ -106,7 +105,7 @@ TEST_CASE("unequal bays sag as a beam of fine elements does") {
 }
 
 TEST_CASE("flush girts end at each column: every bay is simple") {
-  Job job = wallOf({ft(20), ft(25)});
+  Job job = wallOfBays({ft(20), ft(25)});
   job.walls[0].girtSetting = GirtSetting::Flush;
   job.walls[0].columns.flange = Length::inches(6);
   const auto stated = sagsOf(job);
@@ -120,12 +119,12 @@ TEST_CASE("girts that lap over a column go on over it; girts that end on it do n
   std::vector<Girt> girts = {girt("g1", ft(7)), girt("g2", ft(7))};
   girts[0].to = ft(21);
   girts[1].from = ft(19);
-  const auto lapped = sagsOf(wallOf({ft(20), ft(20)}, girts));
+  const auto lapped = sagsOf(wallOfBays({ft(20), ft(20)}, girts));
   CHECK(takenOf(lapped) == std::vector<Taken>{Taken::TwoEqual, Taken::TwoEqual});
   CHECK(lapped[0].girt == 0);
   CHECK(lapped[1].girt == 1);
   girts[0].to = girts[1].from = ft(20);
-  CHECK(takenOf(sagsOf(wallOf({ft(20), ft(20)}, girts))) == std::vector<Taken>{Taken::Simple, Taken::Simple});
+  CHECK(takenOf(sagsOf(wallOfBays({ft(20), ft(20)}, girts))) == std::vector<Taken>{Taken::Simple, Taken::Simple});
 }
 
 // A girt that runs from 4 ft to 44 ft stands on the columns at 20 and 40 ft alone.
@@ -133,19 +132,19 @@ TEST_CASE("a girt is held by the columns that it reaches") {
   std::vector<Girt> girts = {girt("g1", ft(7))};
   girts[0].from = ft(4);
   girts[0].to = ft(44);
-  const auto sags = sagsOf(wallOf({ft(20), ft(20), ft(20)}, girts));
+  const auto sags = sagsOf(wallOfBays({ft(20), ft(20), ft(20)}, girts));
   REQUIRE(sags.size() == 1);
   CHECK(sags[0].bay == 2);
   CHECK(sags[0].taken == Taken::Simple);
   girts[0].from = Length::inches(6);  // near enough to the column at the corner to be held by it
-  CHECK(sagsOf(wallOf({ft(20), ft(20), ft(20)}, girts)).size() == 2);
+  CHECK(sagsOf(wallOfBays({ft(20), ft(20), ft(20)}, girts)).size() == 2);
   girts[0].from = Length::inches(6, 1);
-  CHECK(sagsOf(wallOf({ft(20), ft(20), ft(20)}, girts)).size() == 1);
+  CHECK(sagsOf(wallOfBays({ft(20), ft(20), ft(20)}, girts)).size() == 1);
 }
 
 // A door from 8 to 12 ft in the first bay: its jambs stand on the floor.
 TEST_CASE("a door's jambs hold the girts that end at them") {
-  Job job = wallOf({ft(20), ft(20)});
+  Job job = wallOfBays({ft(20), ft(20)});
   job.walls[0].openings = {opening(ft(8), Length(), ft(8))};
   const auto sags = sagsOf(job);
   REQUIRE(sags.size() == 3);
@@ -158,7 +157,7 @@ TEST_CASE("a door's jambs hold the girts that end at them") {
 }
 
 TEST_CASE("nothing is said of a girt that ends at a window's jamb") {
-  Job job = wallOf({ft(20), ft(20)});
+  Job job = wallOfBays({ft(20), ft(20)});
   job.walls[0].openings = {opening(ft(8), ft(5), ft(4))};
   const auto sags = sagsOf(job);
   REQUIRE(sags.size() == 1);
@@ -166,14 +165,14 @@ TEST_CASE("nothing is said of a girt that ends at a window's jamb") {
 }
 
 TEST_CASE("nothing is said of girts without a member, or on a wall without bays") {
-  Job job = wallOf({ft(20)});
+  Job job = wallOfBays({ft(20)});
   job.walls[0].girts[0].member.clear();
   CHECK(sagsOf(job).empty());
-  job = wallOf({ft(20)});
+  job = wallOfBays({ft(20)});
   job.walls[0].columns.bays.clear();
   CHECK(sagsOf(job).empty());
   // Nor between two doors there: a column may stand between them.
-  job = wallOf({ft(40)});
+  job = wallOfBays({ft(40)});
   job.walls[0].openings = {opening(ft(4), Length(), ft(8)), opening(ft(30), Length(), ft(8))};
   job.walls[0].openings[1].id = "O2";
   CHECK(sagsOf(job).size() == 3);
@@ -182,13 +181,13 @@ TEST_CASE("nothing is said of girts without a member, or on a wall without bays"
 }
 
 TEST_CASE("in metric modulus the same girt sags less") {
-  const double american = sagsOf(wallOf({ft(20)}))[0].sag.inMillimetres();
-  const double european = sagsOf(wallOf({ft(20)}), ModulusBy::European)[0].sag.inMillimetres();
+  const double american = sagsOf(wallOfBays({ft(20)}))[0].sag.inMillimetres();
+  const double european = sagsOf(wallOfBays({ft(20)}), ModulusBy::European)[0].sag.inMillimetres();
   CHECK(european == Approx(american * 29'500 * 6.894757 / 210'000).epsilon(1e-4));
 }
 
 TEST_CASE("a sag is never given as more than its span") {
-  const auto sags = sagsOf(wallOf({ft(30'000)}));
+  const auto sags = sagsOf(wallOfBays({ft(30'000)}));
   REQUIRE(sags.size() == 1);
   CHECK(sags[0].sag == ft(30'000));
 }

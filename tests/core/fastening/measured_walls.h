@@ -4,10 +4,12 @@
 #include "core/fastening/drill_batches.h"
 #include "core/job/pattern_numbers.h"
 #include "tests/core/fastening/example_screws.h"
+#include "tests/core/tape_lengths.h"
 
 namespace ribwright::examples {
 
-inline Length in(std::int64_t whole, std::int64_t sixteenths = 0) { return Length::inches(whole, sixteenths * 4); }
+using Why = HoldReason::Why;
+using What = Remedy::What;
 
 inline GirtReading at(Length u, Length height, std::optional<Length> within = {}) {
   return {u, height, within, "M", "day"};
@@ -58,14 +60,14 @@ inline const BatchRow& girtRow(const DrillBatch& batch) {
                        [](const BatchRow& row) { return row.key.kind == HoleKind::Girt; });
 }
 
-inline std::vector<HoldReason::Why> whys(const DrillBatch& batch) {
-  std::vector<HoldReason::Why> all;
+inline std::vector<Why> whys(const DrillBatch& batch) {
+  std::vector<Why> all;
   for (const HoldReason& reason : batch.reasons) all.push_back(reason.why);
   return all;
 }
 
-inline std::vector<Remedy::What> whats(const DrillBatch& batch) {
-  std::vector<Remedy::What> all;
+inline std::vector<What> whats(const DrillBatch& batch) {
+  std::vector<What> all;
   for (const Remedy& remedy : batch.remedies) all.push_back(remedy.what);
   return all;
 }

@@ -2,12 +2,11 @@
 #include <catch2/catch.hpp>
 
 #include "core/fastening/sheet_metal.h"
+#include "tests/core/tape_lengths.h"
 
 using namespace ribwright;
 
 namespace {
-
-Length in(std::int64_t inches) { return Length::inches(inches); }
 
 // 30 in wide, 40 in high at the left, rising 3 in 4 to the right, with a window from (10, 10) to (20, 20).
 struct Sheet {

@@ -9,7 +9,7 @@ using namespace ribwright::examples;
 
 namespace {
 
-Job wallOf(std::vector<Girt> girts) {
+Job wallWith(std::vector<Girt> girts) {
   Job job =
       screwed(freeWall(Length::feet(40)), everywhere({Length::inches(2), Length::inches(14), Length::inches(26)}));
   job.walls[0].girts = std::move(girts);
@@ -33,29 +33,29 @@ TEST_CASE("a girt's row does not depend on which edge it is typed by") {
   const Length row = Length::inches(86, 48);
   for (const auto& [by, height] : {std::pair(By::WebLine, Length::inches(88)), std::pair(By::Top, Length::inches(88)),
                                    std::pair(By::Bottom, Length::inches(85, 32)), std::pair(By::Centre, row)}) {
-    CHECK(ScrewedWall(wallOf({girt("g", height, by, Girt::Flange::Down)})).row("g").stretches[0].row == row);
+    CHECK(ScrewedWall(wallWith({girt("g", height, by, Girt::Flange::Down)})).row("g").stretches[0].row == row);
   }
   // Flange up: the web line is its lower edge.
-  const ScrewedWall up(wallOf({girt("g", Length::inches(85, 32), By::WebLine, Girt::Flange::Up)}));
+  const ScrewedWall up(wallWith({girt("g", Length::inches(85, 32), By::WebLine, Girt::Flange::Up)}));
   CHECK(up.row("g").stretches[0].row == row);
 }
 
 TEST_CASE("an interrupted girt has a free end: screws keep 1.5 d and the drift from it") {
   Girt half = girt("g", Length::feet(6));
   half.to = Length::inches(195, 32);
-  const ScrewedWall at(wallOf({half}));
+  const ScrewedWall at(wallWith({half}));
   // u = 195-1/2 (x = 14 of sheet 6) would stand on the very end.
   REQUIRE(at.refused(Refusal::Why::OffScrewFace).size() == 1);
   CHECK(at.refused(Refusal::Why::OffScrewFace)[0].u == Length::inches(195, 32));
   half.to = Length::inches(195, 32) + Length::nanometres(8'229'600) + Length::inches(0, 8);
-  CHECK(ScrewedWall(wallOf({half})).refused(Refusal::Why::OffScrewFace).empty());
+  CHECK(ScrewedWall(wallWith({half})).refused(Refusal::Why::OffScrewFace).empty());
 }
 
 TEST_CASE("girts nested at a lap have one row, on what their faces have in common") {
   Girt left = girt("g1", Length::feet(6)), right = girt("g2", Length::feet(6) + Length::inches(0, 32));
   left.to = Length::feet(22);
   right.from = Length::feet(18);
-  const ScrewedWall wall(wallOf({left, right}));
+  const ScrewedWall wall(wallWith({left, right}));
   const auto& stretches = wall.row("g1").stretches;
   REQUIRE(stretches.size() == 2);
   CHECK(stretches[1].name == "g1+g2");
@@ -71,7 +71,7 @@ TEST_CASE("girts nested at a lap have one row, on what their faces have in commo
 }
 
 TEST_CASE("flush girts stop at the columns, whose flanges take the screws there") {
-  Job job = wallOf({girt("g", Length::feet(6))});
+  Job job = wallWith({girt("g", Length::feet(6))});
   job.walls[0].girtSetting = GirtSetting::Flush;
   job.walls[0].columns.bays = {Length::feet(20), Length::feet(20)};
   job.walls[0].columns.flange = Length::inches(6);
@@ -88,7 +88,7 @@ TEST_CASE("flush girts stop at the columns, whose flanges take the screws there"
 }
 
 TEST_CASE("a girt between sill and head stops at the jambs; at the sill's height it goes on") {
-  Job job = wallOf({girt("low", Length::feet(3)), girt("mid", Length::feet(4, 6))});
+  Job job = wallWith({girt("low", Length::feet(3)), girt("mid", Length::feet(4, 6))});
   job.walls[0].openings = {window()};
   const ScrewedWall wall(job);
   CHECK(wall.row("low").stretches.size() == 1);
@@ -102,7 +102,7 @@ TEST_CASE("a girt between sill and head stops at the jambs; at the sill's height
 }
 
 TEST_CASE("a row too near the edge of its face takes no screw") {
-  Job job = wallOf({});
+  Job job = wallWith({});
   // Face 0 to 2 in; 0.324 + 0.125 = 0.449 in from both.
   job.walls[0].baseAngle.row = Length::inches(0, 28);
   CHECK(ScrewedWall(job).of(HoleKind::Base).empty());
@@ -114,7 +114,7 @@ TEST_CASE("a row too near the edge of its face takes no screw") {
 }
 
 TEST_CASE("the base angle follows steps of the concrete, and stands on a wainscot") {
-  Job job = wallOf({});
+  Job job = wallWith({});
   job.walls[0].base.steps = {{Length::feet(20), -Length::inches(8)}};
   const ScrewedWall stepped(job);
   REQUIRE(stepped.holes.supports.rows[0].stretches.size() == 2);

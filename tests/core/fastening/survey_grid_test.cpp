@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include "example_screws.h"
+#include "tests/core/tape_lengths.h"
 
 using namespace ribwright;
 using namespace ribwright::examples;
@@ -13,8 +14,6 @@ namespace {
 
 using Of = SurveyLine::Of;
 using At = SurveyStation::At;
-
-Length ft(std::int64_t feet, std::int64_t inches = 0) { return Length::feet(feet, inches); }
 
 Job wallOf40() {
   Job job = screwed(gable40(), everywhere({Length::inches(2)}));

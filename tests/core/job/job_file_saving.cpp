@@ -20,9 +20,9 @@ namespace {
 namespace fs = std::filesystem;
 
 // With a name that is awkward.
-class Folder : public TemporaryFolder {
+class JobFolder : public TemporaryFolder {
  public:
-  Folder() : TemporaryFolder("job file é ") {}
+  JobFolder() : TemporaryFolder("job file é ") {}
   std::vector<std::string> files() const {
     std::vector<std::string> names;
     for (const auto& file : fs::directory_iterator(path())) names.push_back(file.path().filename().string());
@@ -31,7 +31,7 @@ class Folder : public TemporaryFolder {
   }
 };
 
-std::string textOf(const std::string& path) {
+std::string textOrNone(const std::string& path) {
   const auto text = readWhole(path, 1 << 20);
   return text ? text.value() : "(none)";
 }
@@ -47,18 +47,18 @@ void everyCallFailsOnce(int error) {
   std::vector<std::string> failed;
   for (int call = 1;; ++call) {
     INFO("call " << call << ", error " << error);
-    Folder folder;
+    JobFolder folder;
     const std::string path = folder / "my job.json";
     REQUIRE(saveJob(named("old"), path));
     FailingDisk disk(call, error, 20);
     const auto saved = saveJob(named("new"), path, disk);
     if (disk.calls() < call) {  // nothing left to fail
       CHECK(saved.ok());
-      CHECK(textOf(path) == newer);
+      CHECK(textOrNone(path) == newer);
       break;
     }
     failed.push_back(disk.failed());
-    const std::string text = textOf(path);
+    const std::string text = textOrNone(path);
     CHECK((text == older || text == newer));
     if (saved) CHECK(text == newer);
     if (!saved) {
@@ -68,7 +68,7 @@ void everyCallFailsOnce(int error) {
     // Nothing half-written is left over; only a whole new file may be, and then the fault says where.
     for (const std::string& file : folder.files()) {
       if (file == "my job.json") continue;
-      CHECK(textOf(folder / file) == newer);
+      CHECK(textOrNone(folder / file) == newer);
       REQUIRE_FALSE(saved);
       CHECK(saved.faults().front().message.find(folder / file) != std::string::npos);
     }
@@ -87,7 +87,7 @@ TEST_CASE("whichever call fails, the file is all old or all new, and the fault s
 }
 
 TEST_CASE("when even the clean-up fails, the old file stands and the fault names what is left") {
-  Folder folder;
+  JobFolder folder;
   const std::string path = folder / "job.json";
   REQUIRE(saveJob(named("old"), path));
   class FullDisk : public FailingDisk {
@@ -97,7 +97,7 @@ TEST_CASE("when even the clean-up fails, the old file stands and the fault names
   } disk;
   const auto saved = saveJob(named("new"), path, disk);
   REQUIRE_FALSE(saved);
-  CHECK(textOf(path) == writeJob(named("old")));
+  CHECK(textOrNone(path) == writeJob(named("old")));
   CHECK(oneLine(saved.faults().front()) ==
         path +
             ": cannot be written: No space left on device; the file is as it was, and a part "
@@ -106,7 +106,7 @@ TEST_CASE("when even the clean-up fails, the old file stands and the fault names
 }
 
 TEST_CASE("a rename that is held up for a moment is tried again") {
-  Folder folder;
+  JobFolder folder;
   const std::string path = folder / "job.json";
   REQUIRE(saveJob(named("old"), path));
   const std::string newer = writeJob(named("new"));
@@ -116,12 +116,12 @@ TEST_CASE("a rename that is held up for a moment is tried again") {
   REQUIRE(saved);
   CHECK(saved.value().path == path);
   CHECK(saved.value().bytes == newer.size());
-  CHECK(textOf(path) == newer);
+  CHECK(textOrNone(path) == newer);
   CHECK(folder.files() == std::vector<std::string>{"job.json"});
 }
 
 TEST_CASE("what is saved is what is loaded, and no temporary stays") {
-  Folder folder;
+  JobFolder folder;
   const std::string path = folder / "new.json";
   REQUIRE(saveJob(named("first"), path));
   REQUIRE(saveJob(named("second"), path));
@@ -132,30 +132,30 @@ TEST_CASE("what is saved is what is loaded, and no temporary stays") {
 }
 
 TEST_CASE("a left-over temporary of another program run is not touched") {
-  Folder folder;
+  JobFolder folder;
   const std::string path = folder / "job.json";
   std::ofstream(folder / ".job.json.new-1") << "of another";
   REQUIRE(saveJob(named("a"), path));
-  CHECK(textOf(folder / ".job.json.new-1") == "of another");
+  CHECK(textOrNone(folder / ".job.json.new-1") == "of another");
   CHECK(folder.files() == std::vector<std::string>{".job.json.new-1", "job.json"});
 }
 
 TEST_CASE("permissions stay, and a link stays a link") {
-  Folder folder;
+  JobFolder folder;
   const std::string path = folder / "job.json", link = folder / "link.json";
   REQUIRE(saveJob(named("a"), path));
   REQUIRE(::chmod(path.c_str(), 0640) == 0);
   fs::create_symlink(path, link);
   REQUIRE(saveJob(named("b"), link));
   CHECK(fs::is_symlink(link));
-  CHECK(textOf(path) == writeJob(named("b")));
+  CHECK(textOrNone(path) == writeJob(named("b")));
   struct stat found {};
   REQUIRE(::stat(path.c_str(), &found) == 0);
   CHECK((found.st_mode & 07777U) == 0640U);
 }
 
 TEST_CASE("a job that could not be read again is refused before the file is touched") {
-  Folder folder;
+  JobFolder folder;
   const std::string path = folder / "job.json";
   REQUIRE(saveJob(named("good"), path));
   Job job = named("bad");
@@ -170,14 +170,14 @@ TEST_CASE("a job that could not be read again is refused before the file is touc
   CHECK(oneLine(saved.faults().front()) ==
         "walls[0].openings[0].width: \"0\"\" is out of range; it may be more than 0, at most 10 km");
   CHECK(disk.calls() == 0);
-  CHECK(textOf(path) == writeJob(named("good")));
+  CHECK(textOrNone(path) == writeJob(named("good")));
   const auto broken = saveJob(named("\xff"), path, disk);
   REQUIRE_FALSE(broken);
   CHECK(oneLine(broken.faults().front()) == "a text of this job is no sound UTF-8; type it anew");
 }
 
 TEST_CASE("files that cannot be read or written are told by their path") {
-  Folder folder;
+  JobFolder folder;
   CHECK(loadJob(folder / "none.json").faults() ==
         std::vector<Fault>{{folder / "none.json", "cannot be read: No such file or directory"}});
   CHECK(loadJob(folder / "").faults() == std::vector<Fault>{{folder / "", "cannot be read: Is a directory"}});

@@ -2,6 +2,7 @@
 #include <catch2/catch.hpp>
 
 #include "core/job/job_file_text.h"
+#include "core/units/typed_text.h"
 
 namespace ribwright {
 namespace {
@@ -106,11 +107,11 @@ TEST_CASE("the nearest word is the one with the fewest letters to change") {
 }
 
 TEST_CASE("what is quoted stands on one line and is not cut inside a letter") {
-  CHECK(quoted("a\nb\tc") == "\"a b c\"");
+  CHECK(inQuotes("a\nb\tc") == "\"a b c\"");
   std::string many, kept;
   for (int i = 0; i < 70; ++i) many += "é";
   for (int i = 0; i < 60; ++i) kept += "é";
-  CHECK(quoted(many) == "\"" + kept + "...\"");
+  CHECK(ribwright::inQuotes(many) == "\"" + kept + "...\"");
 }
 
 }  // namespace ribwright

@@ -18,8 +18,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-struct Folder : TemporaryFolder {
-  Folder() : TemporaryFolder("kept work é ") {}
+struct KeptFolder : TemporaryFolder {
+  KeptFolder() : TemporaryFolder("kept work é ") {}
   KeptPlace place() const { return {path().string(), "my shed.json", "0123456789abcdef"}; }
   std::size_t files() const {
     return static_cast<std::size_t>(std::distance(fs::directory_iterator(path()), fs::directory_iterator()));
@@ -50,7 +50,7 @@ void cutInHalf(const std::string& path) { fs::resize_file(path, fs::file_size(pa
 }  // namespace
 
 TEST_CASE("the newest of what was kept is found by its number, not by its date") {
-  const Folder folder;
+  const KeptFolder folder;
   CHECK(newest(folder.place()) == "(none)");
   for (std::uint64_t number = 1; number <= 7; ++number) {
     REQUIRE(keepState(folder.place(), number));
@@ -66,7 +66,7 @@ TEST_CASE("the newest of what was kept is found by its number, not by its date")
 }
 
 TEST_CASE("a torn newest keeping leaves the one before, and that the one before it") {
-  const Folder folder;
+  const KeptFolder folder;
   for (std::uint64_t number = 1; number <= 5; ++number) REQUIRE(keepState(folder.place(), number));
   for (const std::uint64_t number : {5, 4, 3}) {
     CHECK(newest(folder.place()) == nameOf(number));
@@ -79,7 +79,7 @@ TEST_CASE("whichever call of keeping fails, what was kept before or the new one 
   for (const int error : {ENOSPC, EIO, EACCES}) {
     for (int call = 1;; ++call) {
       INFO("call " << call << ", error " << error);
-      const Folder folder;
+      const KeptFolder folder;
       for (std::uint64_t number = 1; number <= 4; ++number) REQUIRE(keepState(folder.place(), number));
       FailingDisk disk(call, error, 200);
       const bool kept = writeKept(folder.place(), state(5), disk).empty();
@@ -94,7 +94,7 @@ TEST_CASE("whichever call of keeping fails, what was kept before or the new one 
 }
 
 TEST_CASE("work that reads as kept but not as a job is passed over") {
-  const Folder folder;
+  const KeptFolder folder;
   REQUIRE(keepState(folder.place(), 1));
   KeptWork broken = state(2);
   broken.job = "{\"ribwright\": 1, \"walls\": 7}";
@@ -108,7 +108,7 @@ TEST_CASE("work that reads as kept but not as a job is passed over") {
 }
 
 TEST_CASE("a pipe or a link under the name of kept work is not read") {
-  const Folder folder;
+  const KeptFolder folder;
   REQUIRE(keepState(folder.place(), 1));
   fs::rename(folder.place().path(2), folder / "elsewhere");
   fs::create_symlink(folder / "elsewhere", folder.place().path(2));
@@ -130,7 +130,7 @@ TEST_CASE("kept work is known by its name, locks and temporaries are not") {
 }
 
 TEST_CASE("what one window kept goes whole, and nothing of another's") {
-  const Folder folder;
+  const KeptFolder folder;
   KeptPlace other = folder.place();
   other.window = "1111111111111111";
   for (std::uint64_t number = 1; number <= 3; ++number) REQUIRE(keepState(folder.place(), number));

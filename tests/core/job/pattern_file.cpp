@@ -18,7 +18,7 @@ std::string fileOf(const std::string& pattern, const std::string& screws = kScre
   return "{\"pattern\": {" + pattern + "}, " + screws + "}";
 }
 
-std::vector<std::string> linesAbout(const std::string& text) {
+std::vector<std::string> linesAboutPattern(const std::string& text) {
   std::vector<std::string> lines;
   const auto read = readPattern(text, "p.json");
   if (read) return lines;
@@ -86,7 +86,7 @@ TEST_CASE("every fault of a pattern file is told, each with its place") {
   };
   for (const Faulty& file : files) {
     INFO(file.what);
-    const auto lines = linesAbout(file.text);
+    const auto lines = linesAboutPattern(file.text);
     CHECK(lines == file.lines);
   }
 }

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <set>
 
+#include "core/job/job_file_joined.h"
+
 using namespace ribwright;
 
 namespace {
@@ -60,5 +62,5 @@ TEST_CASE("a set whose rule names no trim of its own, or two of one name, is ref
   };
   CHECK(readTrimSet(text(trim, R"({"id": "r", "trim": "t"})"), "t.json").ok());
   CHECK_FALSE(readTrimSet(text(trim, R"({"id": "r", "trim": "other"})"), "t.json").ok());
-  CHECK_FALSE(readTrimSet(text(std::string(trim) + ", " + trim, R"({"id": "r", "trim": "t"})"), "t.json").ok());
+  CHECK_FALSE(readTrimSet(text(joined(trim, ", ", trim), R"({"id": "r", "trim": "t"})"), "t.json").ok());
 }

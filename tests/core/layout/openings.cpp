@@ -1,7 +1,7 @@
 #include <catch2/catch.hpp>
 
-#include "core/layout/lay_out_wall.h"
 #include "example_walls.h"
+#include "laid_wall.h"
 
 using namespace ribwright;
 
@@ -17,8 +17,6 @@ Opening opening(const char* id, Length left, Length sill, Length width, Length h
   made.clearances = {Length(), Length(), Length()};
   return made;
 }
-
-WallLayout layout(const Job& job) { return layOutWall(job, job.walls[0]).value(); }
 
 std::vector<std::string> marks(const WallLayout& laid) {
   std::vector<std::string> all;

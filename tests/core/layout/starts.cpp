@@ -1,16 +1,10 @@
 #include <catch2/catch.hpp>
 
-#include "core/layout/lay_out_wall.h"
 #include "core/layout/start_offset.h"
 #include "example_walls.h"
+#include "laid_wall.h"
 
 using namespace ribwright;
-
-namespace {
-
-WallLayout layout(const Job& job) { return layOutWall(job, job.walls[0]).value(); }
-
-}  // namespace
 
 TEST_CASE("module line on the corner: a wall of n covers is n uncut sheets") {
   Job job = examples::freeWall(Length::feet(30));

@@ -2,12 +2,9 @@
 
 #include <catch2/catch.hpp>
 
-using namespace ribwright;
+#include "table_units.h"
 
-namespace {
-constexpr auto feetInches = UnitSystem::FeetInches;
-constexpr auto millimetres = UnitSystem::Millimetres;
-}  // namespace
+using namespace ribwright;
 
 TEST_CASE("a table's small lengths are inches or millimetres") {
   CHECK(smallLength(Length::inches(226), feetInches) == "226");

@@ -6,14 +6,13 @@
 #include "core/output/support_words.h"
 #include "core/output/tables.h"
 #include "plan_by_hand.h"
+#include "table_units.h"
 
 using namespace ribwright;
 
 namespace {
 
-constexpr auto feetInches = UnitSystem::FeetInches;
-
-Length in(std::int64_t whole, std::int64_t sixtyFourths = 0) { return Length::inches(whole, sixtyFourths); }
+Length inches(std::int64_t whole, std::int64_t sixtyFourths = 0) { return Length::inches(whole, sixtyFourths); }
 
 Piece sheet(const std::string& mark, int order, Length left, Length right, Length bottom) {
   Piece piece;
@@ -30,12 +29,13 @@ WallLayout frontWall() {
   WallLayout wall;
   wall.letter = "A";
   wall.sheeted = true;
-  wall.face.bottom = HeightLine::level(in(-1, -48));
+  wall.face.bottom = HeightLine::level(inches(-1, -48));
   wall.runs.resize(1);
   wall.runs[0].modules.resize(2);
-  wall.runs[0].modules[0].startLine = in(1, 32);
-  wall.runs[0].modules[1].startLine = in(37, 32);
-  wall.pieces = {sheet("A1", 1, Length(), in(38, 16), in(-1, -48)), sheet("A2", 2, in(36), in(74, 16), in(-1, -48))};
+  wall.runs[0].modules[0].startLine = inches(1, 32);
+  wall.runs[0].modules[1].startLine = inches(37, 32);
+  wall.pieces = {sheet("A1", 1, Length(), inches(38, 16), inches(-1, -48)),
+                 sheet("A2", 2, inches(36), inches(74, 16), inches(-1, -48))};
   return wall;
 }
 
@@ -44,8 +44,8 @@ WallLayout backWall() {
   wall.letter = "C";
   wall.direction.hand = Hand::RightToLeft;
   wall.runs[0].modules.resize(1);
-  wall.runs[0].modules[0].startLine = in(136, 48);
-  wall.pieces = {sheet("C1", 1, in(100), in(138, 16), in(10))};
+  wall.runs[0].modules[0].startLine = inches(136, 48);
+  wall.pieces = {sheet("C1", 1, inches(100), inches(138, 16), inches(10))};
   return wall;
 }
 
@@ -93,7 +93,7 @@ Hole hole(HoleKind kind, int row, int stretch, Length u, Length z, int piece = 0
 
 // On the lap of A1 and A2, over which A2 lies; A1 asks for it.
 Hole throughLap() {
-  Hole made = hole(HoleKind::Girt, 1, 0, in(37), in(48));
+  Hole made = hole(HoleKind::Girt, 1, 0, inches(37), inches(48));
   made.pieces = {0, 1, -1, -1};
   made.sheets = 2;
   made.upper = 1;
@@ -136,18 +136,18 @@ std::string cell(const Table& table, std::size_t row, const std::string& column)
 // Base row 1 in above concrete: 2-3/4 in from the end of the sheet, which is the chalk line. u = 3-1/2 in is 2 in past
 // the module line of A1. The stitch screw at u = 37-1/8 in, 24 in up.
 TEST_CASE("every hole stands in one row for each sheet it goes through, and counts in the sheet that owns it") {
-  Hole base = hole(HoleKind::Base, 0, 0, in(3, 32), in(1));
+  Hole base = hole(HoleKind::Base, 0, 0, inches(3, 32), inches(1));
   base.corner = true;
   Hole stitch = throughLap();
   stitch.kind = HoleKind::Stitch;
   stitch.row = stitch.stretch = -1;
   stitch.screw = 1;
-  stitch.u = in(37, 8);
-  stitch.z = in(24);
+  stitch.u = inches(37, 8);
+  stitch.z = inches(24);
   stitch.pieces = {1, 0, -1, -1};
   stitch.upper = 0;
   stitch.inPlace = true;
-  Hole jamb = hole(HoleKind::Jamb, 0, -1, in(60), in(36), 1);
+  Hole jamb = hole(HoleKind::Jamb, 0, -1, inches(60), inches(36), 1);
   jamb.inPlace = true;
   CHECK(csvText(tableOf({planOf(frontWall(), {throughLap(), base, jamb, stitch})}), false) ==
         "mark,support,x_in,s_in,wall,u_in,z_in,through_lap,screw,edge_x_in,chalk_in,count,basis,status,drilled,zone\r\n"
@@ -161,8 +161,8 @@ TEST_CASE("every hole stands in one row for each sheet it goes through, and coun
 
 // C1 hangs from its right edge at 138-1/4 in: u = 120 in is 18-1/4 in from that edge, 16-3/4 in past the module line.
 TEST_CASE("on a wall hung right to left a sheet is measured from its right edge to the left") {
-  const Table table = tableOf({planOf(frontWall(), {hole(HoleKind::Base, 0, 0, in(3), in(1))}),
-                               planOf(backWall(), {hole(HoleKind::Girt, 1, 2, in(120), in(48))})});
+  const Table table = tableOf({planOf(frontWall(), {hole(HoleKind::Base, 0, 0, inches(3), inches(1))}),
+                               planOf(backWall(), {hole(HoleKind::Girt, 1, 2, inches(120), inches(48))})});
   REQUIRE(table.rows.size() == 2);
   CHECK(table.rows[1] == std::vector<std::string>{"C1", "column 2", "16.75", "38", "C", "120", "48", "no", "12-14x1.25",
                                                   "18.25", "49.75", "1", "plan", "held", "stack", "field"});
@@ -173,16 +173,18 @@ TEST_CASE("holes of one height stand in the order of x, from the starting edge")
     const Table table = tableOf({plan});
     return std::vector<std::string>{cell(table, 0, "u_in"), cell(table, 1, "u_in"), cell(table, 2, "u_in")};
   };
-  const auto at = [](Length u) { return hole(HoleKind::Base, 0, 0, u, in(12)); };
-  const Hole lower = hole(HoleKind::Base, 0, 0, in(130), in(11));
-  CHECK(us(planOf(frontWall(), {at(in(20)), at(in(10)), lower})) == std::vector<std::string>{"130", "10", "20"});
-  CHECK(us(planOf(backWall(), {at(in(110)), at(in(120)), lower})) == std::vector<std::string>{"130", "120", "110"});
+  const auto at = [](Length u) { return hole(HoleKind::Base, 0, 0, u, inches(12)); };
+  const Hole lower = hole(HoleKind::Base, 0, 0, inches(130), inches(11));
+  CHECK(us(planOf(frontWall(), {at(inches(20)), at(inches(10)), lower})) ==
+        std::vector<std::string>{"130", "10", "20"});
+  CHECK(us(planOf(backWall(), {at(inches(110)), at(inches(120)), lower})) ==
+        std::vector<std::string>{"130", "120", "110"});
 }
 
 // A chalk line snapped at 2 in above concrete: a hole at 48 in stands 46 in over it.
 TEST_CASE("a chalk line that was snapped counts before the sheets' bottom") {
   WallPlan wall = planOf(frontWall(), {throughLap()});
-  wall.reads.walls[0].survey.chalkLine = in(2);
+  wall.reads.walls[0].survey.chalkLine = inches(2);
   const Table table = tableOf({wall});
   CHECK(cell(table, 0, "chalk_in") == "46");
   CHECK(cell(table, 0, "s_in") == "49.75");
@@ -192,11 +194,11 @@ TEST_CASE("a chalk line that was snapped counts before the sheets' bottom") {
 TEST_CASE("at a step of the bottom the chalk is the lower of its two heights") {
   for (const bool rising : {true, false}) {
     WallLayout layout = frontWall();
-    const Length low = in(-1, -48), high = in(14, 16);
-    layout.face.bottom = HeightLine({{in(0), rising ? low : high},
-                                     {in(37), rising ? low : high},
-                                     {in(37), rising ? high : low},
-                                     {in(80), rising ? high : low}});
+    const Length low = inches(-1, -48), high = inches(14, 16);
+    layout.face.bottom = HeightLine({{inches(0), rising ? low : high},
+                                     {inches(37), rising ? low : high},
+                                     {inches(37), rising ? high : low},
+                                     {inches(80), rising ? high : low}});
     CHECK(cell(tableOf({planOf(layout, {throughLap()})}), 0, "chalk_in") == "49.75");
   }
 }
@@ -214,7 +216,7 @@ TEST_CASE("of the sheets of a lap only the upper one is drilled, unless the patt
 
 TEST_CASE("in millimetres every length column of the holes says so") {
   const Table table =
-      tableOf({planOf(frontWall(), {hole(HoleKind::Base, 0, 0, in(3, 32), in(1))})}, UnitSystem::Millimetres);
+      tableOf({planOf(frontWall(), {hole(HoleKind::Base, 0, 0, inches(3, 32), inches(1))})}, UnitSystem::Millimetres);
   CHECK(table.columns == std::vector<std::string>{"mark", "support", "x_mm", "s_mm", "wall", "u_mm", "z_mm",
                                                   "through_lap", "screw", "edge_x_mm", "chalk_mm", "count", "basis",
                                                   "status", "drilled", "zone"});

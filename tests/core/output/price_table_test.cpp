@@ -33,12 +33,12 @@ Job job() {
   return made;
 }
 
-Job without(Job of) {
+Job withoutPrices(Job of) {
   of.prices.items.clear();
   return of;
 }
 
-std::string faultsOf(const Job& of, const std::string& csv) {
+std::string priceFaults(const Job& of, const std::string& csv) {
   const auto read = withPricesOf(of, csv);
   if (read) return "none";
   std::string all;
@@ -46,14 +46,14 @@ std::string faultsOf(const Job& of, const std::string& csv) {
   return all;
 }
 
-using Names = std::vector<std::string>;
+using Texts = std::vector<std::string>;
 
 }  // namespace
 
 TEST_CASE("a price list written as a table reads back the same, in inches and in millimetres") {
   for (const UnitSystem units : {UnitSystem::FeetInches, UnitSystem::Millimetres}) {
     const std::string csv = csvText(priceTable(job(), {}, units), units == UnitSystem::Millimetres);
-    const auto read = withPricesOf(without(job()), csv);
+    const auto read = withPricesOf(withoutPrices(job()), csv);
     REQUIRE(read);
     CHECK(read.value().job == job());
     CHECK(read.value().added.size() == 5);
@@ -64,9 +64,9 @@ TEST_CASE("a price list written as a table reads back the same, in inches and in
     CHECK(again.value().alike == 5);
   }
   const Table table = priceTable(job(), {}, UnitSystem::FeetInches);
-  CHECK(table.columns == Names{"what", "item", "colour", "thickness_in", "per", "price"});
-  CHECK(table.rows[1] == Names{"sheet", "rib-36", "red, \"deep\"", "0.0179", "foot", "3.45"});
-  CHECK(table.rows[3] == Names{"cut", "", "", "", "each", "0.75"});
+  CHECK(table.columns == Texts{"what", "item", "colour", "thickness_in", "per", "price"});
+  CHECK(table.rows[1] == Texts{"sheet", "rib-36", "red, \"deep\"", "0.0179", "foot", "3.45"});
+  CHECK(table.rows[3] == Texts{"cut", "", "", "", "each", "0.75"});
 }
 
 TEST_CASE("what the job uses and no price applies to is a row without one, and may stay so") {
@@ -75,8 +75,8 @@ TEST_CASE("what the job uses and no price applies to is a row without one, and m
                                         {Price::What::Trim, "corner-4", "blue", thick}};
   const Table table = priceTable(job(), bought, UnitSystem::FeetInches);
   REQUIRE(table.rows.size() == 7);
-  CHECK(table.rows[5] == Names{"sheet", "rib-36", "translucent", "0.0179", "foot", ""});
-  CHECK(table.rows[6] == Names{"trim", "corner-4", "blue", "0.02385984", "foot", ""});
+  CHECK(table.rows[5] == Texts{"sheet", "rib-36", "translucent", "0.0179", "foot", ""});
+  CHECK(table.rows[6] == Texts{"trim", "corner-4", "blue", "0.02385984", "foot", ""});
   const auto read = withPricesOf(job(), csvText(table, false));
   REQUIRE(read);
   CHECK(read.value().job == job());
@@ -94,9 +94,9 @@ TEST_CASE("a price is changed, added, or taken away where its row has none; othe
   CHECK(items[1] == job().prices.items[1]);
   CHECK(items[2].what == Price::What::Cut);
   CHECK(items[4].item == "rib-30");
-  CHECK(read.value().changed == Names{"sheet rib-36"});
-  CHECK(read.value().taken == Names{"trim jamb-4x1.5"});
-  CHECK(read.value().added == Names{"sheet rib-30"});
+  CHECK(read.value().changed == Texts{"sheet rib-36"});
+  CHECK(read.value().taken == Texts{"trim jamb-4x1.5"});
+  CHECK(read.value().added == Texts{"sheet rib-30"});
 }
 
 TEST_CASE("a table with semicolons has a decimal comma") {
@@ -105,26 +105,26 @@ TEST_CASE("a table with semicolons has a decimal comma") {
   REQUIRE(read);
   CHECK(read.value().job.prices.items.at(0).cents == 101'250);
   CHECK(read.value().job.prices.items.at(0).thickness == Length::nanometres(500'000));
-  CHECK(faultsOf(Job{}, "what;item;per;price\nsheet;rib-36;foot;12.50\n") ==
+  CHECK(priceFaults(Job{}, "what;item;per;price\nsheet;rib-36;foot;12.50\n") ==
         "line 2, price: \"12.50\" is no sum of money here: groups are of three digits; write it as 1234,50 or "
         "1.234,50\n");
 }
 
 TEST_CASE("every fault is named with line and column, and nothing is taken") {
-  CHECK(faultsOf(job(),
-                 "what,item,colour,thickness_in,per,price\n"
-                 "sheets,rib,,,foot,1\n"
-                 "sheet,,,,foot,1\n"
-                 "sheet,a,,,furlong,1\n"
-                 "sheet,b,,x,foot,1\n"
-                 "sheet,c,,,,1\n"
-                 "sheet,d,,,foot,\"1,5\"\n"
-                 "sheet,e,,,foot,-1\n"
-                 "sheet,f,,,foot,20000000.01\n"
-                 "cut,,,,foot,1\n"
-                 "sheet,g,,,foot,1\n"
-                 "sheet,g,,,metre,2\n"
-                 "sheet,h,,-1,foot,1\n") ==
+  CHECK(priceFaults(job(),
+                    "what,item,colour,thickness_in,per,price\n"
+                    "sheets,rib,,,foot,1\n"
+                    "sheet,,,,foot,1\n"
+                    "sheet,a,,,furlong,1\n"
+                    "sheet,b,,x,foot,1\n"
+                    "sheet,c,,,,1\n"
+                    "sheet,d,,,foot,\"1,5\"\n"
+                    "sheet,e,,,foot,-1\n"
+                    "sheet,f,,,foot,20000000.01\n"
+                    "cut,,,,foot,1\n"
+                    "sheet,g,,,foot,1\n"
+                    "sheet,g,,,metre,2\n"
+                    "sheet,h,,-1,foot,1\n") ==
         "line 2, what: \"sheets\" is none of: sheet, trim, cut, charge\n"
         "line 3, item: is blank; it is needed\n"
         "line 4, per: \"furlong\" is none of: each, foot, metre, square foot, square metre, pound, kilogram\n"
@@ -136,8 +136,8 @@ TEST_CASE("every fault is named with line and column, and nothing is taken") {
         "line 10, per: a cut is paid for each; write each, or leave it blank\n"
         "line 12, item: sheet g stands in the table twice\n"
         "line 13, thickness_in: -1\" is out of range; it may be more than 0, at most 25 mm\n");
-  CHECK(faultsOf(job(), "item,price\nrib,1\n") == "line 1: no column is called what\n");
-  CHECK(faultsOf(job(), "what,item,price\nsheet,rib,1\n") == "line 2, price: needs a column per\n");
+  CHECK(priceFaults(job(), "item,price\nrib,1\n") == "line 1: no column is called what\n");
+  CHECK(priceFaults(job(), "what,item,price\nsheet,rib,1\n") == "line 2, price: needs a column per\n");
 }
 
 TEST_CASE("random price lists come back from their table as they were") {
@@ -147,11 +147,11 @@ TEST_CASE("random price lists come back from their table as they were") {
     Job of;
     of.units = below(2) == 0 ? UnitSystem::FeetInches : UnitSystem::Millimetres;
     for (int i = below(12); i > 0; --i) {
-      Price one = price(static_cast<Price::What>(below(4)), Names{"a", "b;\"c\"", "Ü d", "e,f"}[dice() % 4],
+      Price one = price(static_cast<Price::What>(below(4)), Texts{"a", "b;\"c\"", "Ü d", "e,f"}[dice() % 4],
                         below(2'000'000'000));
       if (one.what == Price::What::Sheet || one.what == Price::What::Trim) {
         one.per = static_cast<Price::Per>(below(7));
-        one.colour = Names{"", "red", "light, \"stone\"", "x\ny"}[dice() % 3];
+        one.colour = Texts{"", "red", "light, \"stone\"", "x\ny"}[dice() % 3];
         if (below(2) == 0) one.thickness = Length::nanometres(1 + below(24'000'000));
       }
       if (one.what == Price::What::Cut) one.item.clear();
@@ -161,6 +161,6 @@ TEST_CASE("random price lists come back from their table as they were") {
     }
     const std::string csv = csvText(priceTable(of, {}, of.units), below(2) == 0);
     CHECK(withPricesOf(of, csv).value().job == of);
-    CHECK(withPricesOf(without(of), csv).value().job == of);
+    CHECK(withPricesOf(withoutPrices(of), csv).value().job == of);
   }
 }

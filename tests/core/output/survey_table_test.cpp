@@ -10,10 +10,10 @@ using namespace ribwright::examples;
 
 namespace {
 
-Job wall() { return levelWall({girt("g1", in(44)), girt("g2", in(88))}); }
+Job unmeasuredWall() { return levelWall({girt("g1", in(44)), girt("g2", in(88))}); }
 
 Job measuredWall() {
-  Job job = wall();
+  Job job = unmeasuredWall();
   WallSurvey& survey = job.walls[0].survey;
   survey.girts = {{"g1", {at(Length(), in(45, 12)), at(in(144), in(45, 11), in(0, 2))}},
                   {"g2", {at(Length(), in(89, 12))}},
@@ -23,7 +23,7 @@ Job measuredWall() {
 }
 
 // "line 3, u_in: ..." of each fault.
-std::string faultsOf(const Job& job, const std::string& csv) {
+std::string surveyFaults(const Job& job, const std::string& csv) {
   const auto read = withSurveyOf(job, csv);
   std::string all;
   if (read) return "none";
@@ -37,7 +37,7 @@ TEST_CASE("a survey written as a table reads back the same, in inches and in mil
   const Job job = measuredWall();
   for (const UnitSystem units : {UnitSystem::FeetInches, UnitSystem::Millimetres}) {
     const std::string csv = csvText(surveyTable(job, units), units == UnitSystem::Millimetres);
-    const auto read = withSurveyOf(wall(), csv);
+    const auto read = withSurveyOf(unmeasuredWall(), csv);
     REQUIRE(read);
     CHECK(read.value() == job);
   }
@@ -60,7 +60,7 @@ TEST_CASE("edges that a table does not name keep their readings; those of one it
 
 TEST_CASE("a table as spreadsheets write it: semicolons and commas, other columns, lengths as the tape reads") {
   const auto read = withSurveyOf(
-      wall(),
+      unmeasuredWall(),
       "note;height_mm;u_mm;line;wall\r\n\"said \"\"twice\"\"\";2260,6;0;g2;A\r\n;\"89-1/2\"\"\";3657,6;g2;A\r\n\r\n");
   REQUIRE(read);
   const auto& readings = read.value().walls[0].survey.girts.at(0).readings;
@@ -72,23 +72,23 @@ TEST_CASE("a table as spreadsheets write it: semicolons and commas, other column
 
 TEST_CASE("what is wrong with a table is named by line and column, and nothing is taken") {
   const std::string head = "wall,line,u_in,height_in,within_in,by,date\n";
-  const Job job = wall();
-  CHECK(faultsOf(job, "") == "line 1: no columns are named; the first line names them\n");
-  CHECK(faultsOf(job, "wall,line,u,height_in\n") == "line 1: no column is called u_in or u_mm\n");
-  CHECK(faultsOf(job, head + "B,g1,0,44,,,\n") == "line 2, wall: the job has no wall \"B\"\n");
-  CHECK(faultsOf(job, head + "\nA,g7,0,44,,,\n") ==
+  const Job job = unmeasuredWall();
+  CHECK(surveyFaults(job, "") == "line 1: no columns are named; the first line names them\n");
+  CHECK(surveyFaults(job, "wall,line,u,height_in\n") == "line 1: no column is called u_in or u_mm\n");
+  CHECK(surveyFaults(job, head + "B,g1,0,44,,,\n") == "line 2, wall: the job has no wall \"B\"\n");
+  CHECK(surveyFaults(job, head + "\nA,g7,0,44,,,\n") ==
         "line 3, line: wall A has no girt \"g7\"; eave and slab are the other edges\n");
-  CHECK(faultsOf(job, head + "A,g1,0,4x4,,,\n").starts_with("line 2, height_in: \"4x4\""));
-  CHECK(faultsOf(job, head + "A,g1,-1,44,,,\n") ==
+  CHECK(surveyFaults(job, head + "A,g1,0,4x4,,,\n").starts_with("line 2, height_in: \"4x4\""));
+  CHECK(surveyFaults(job, head + "A,g1,-1,44,,,\n") ==
         "line 2, u_in: a station lies on the wall, from its left corner on\n");
-  CHECK(faultsOf(job, head + "A,g1,0,44,,,\nA,g1,0,45,,,\n") ==
+  CHECK(surveyFaults(job, head + "A,g1,0,44,,,\nA,g1,0,45,,,\n") ==
         "line 3, u_in: there is another reading of this edge at the same station\n");
-  CHECK(faultsOf(job, head + "A,g1,0,44,0.25,,\n") ==
+  CHECK(surveyFaults(job, head + "A,g1,0,44,0.25,,\n") ==
         "line 2, within_in: a stick check wants the name of who made it, and the date\n");
-  CHECK(faultsOf(job, head + "A,slab,0,0,0.25,M,day\n") ==
+  CHECK(surveyFaults(job, head + "A,slab,0,0,0.25,M,day\n") ==
         "line 2, within_in: the slab edge takes no stick check; give its height\n");
-  CHECK(faultsOf(job, head + "A,g1,0\n") == "line 2: 3 fields, where 7 columns are named\n");
-  CHECK(faultsOf(job, head + "A,\"g1,0,44,,,\n") == "line 2: a quote is opened and never closed\n");
-  CHECK(faultsOf(job, head + "A,\"g1\"x,0,44,,,\n") ==
+  CHECK(surveyFaults(job, head + "A,g1,0\n") == "line 2: 3 fields, where 7 columns are named\n");
+  CHECK(surveyFaults(job, head + "A,\"g1,0,44,,,\n") == "line 2: a quote is opened and never closed\n");
+  CHECK(surveyFaults(job, head + "A,\"g1\"x,0,44,,,\n") ==
         "line 2: something stands behind a closing quote; double a quote that belongs to the field\n");
 }

@@ -3,13 +3,11 @@
 #include <catch2/catch.hpp>
 
 #include "plan_by_hand.h"
+#include "table_units.h"
 
 using namespace ribwright;
 
 namespace {
-
-constexpr auto feetInches = UnitSystem::FeetInches;
-constexpr auto millimetres = UnitSystem::Millimetres;
 
 std::string shown(const Table& table) { return csvText(table, false); }
 

@@ -28,7 +28,7 @@ PlacedOrder placed(const std::string& id, std::vector<std::pair<std::int64_t, in
   return order;
 }
 
-using Texts = std::vector<std::string>;
+using Marks = std::vector<std::string>;
 
 struct Found {
   std::int64_t served = 0, taken = 0;  // nanometres
@@ -89,7 +89,7 @@ TEST_CASE("nothing was ordered: everything is to be ordered, spares too") {
   REQUIRE(delta.toOrder.size() == 2);
   CHECK(kindOf(delta.toOrder[0]) == kind(12));
   CHECK(delta.toOrder[0].quantity == 3);
-  CHECK(delta.toOrder[0].marks == Texts{"A1", "A2"});
+  CHECK(delta.toOrder[0].marks == Marks{"A1", "A2"});
   CHECK(delta.toOrder[1].quantity == 1);
   CHECK(delta.served.empty());
   CHECK(delta.leftOver.empty());
@@ -101,7 +101,7 @@ TEST_CASE("a wall grew after the order: the longer sheet is ordered, the shorter
   const DeltaOrder delta = deltaOrder({need(14, "A1"), need(12, "A2"), need(9, "A3")}, {order});
   REQUIRE(delta.toOrder.size() == 1);
   CHECK(kindOf(delta.toOrder[0]) == kind(14));
-  CHECK(delta.toOrder[0].marks == Texts{"A1"});
+  CHECK(delta.toOrder[0].marks == Marks{"A1"});
   REQUIRE(delta.served.size() == 2);
   CHECK(delta.served[0] == ServedNeeds{kind(12), ft(12), false, {"A2"}, {}});
   CHECK(delta.served[1] == ServedNeeds{kind(10), ft(9), true, {"A3"}, {}});  // still to come, cut by a foot
@@ -131,7 +131,7 @@ TEST_CASE("a longer piece that comes later does not take what a shorter one was 
   CHECK(delta.served[0] == ServedNeeds{kind(12), ft(10), false, {"A1"}, {"A1"}});
   REQUIRE(delta.toOrder.size() == 1);
   CHECK(kindOf(delta.toOrder[0]) == kind(11));
-  CHECK(delta.toOrder[0].marks == Texts{"C2"});
+  CHECK(delta.toOrder[0].marks == Marks{"C2"});
 }
 
 TEST_CASE("a sheet that hangs did not come out of one that is still to come") {
@@ -140,7 +140,7 @@ TEST_CASE("a sheet that hangs did not come out of one that is still to come") {
   const DeltaOrder delta = deltaOrder({need(12, "A1", true), need(13, "A2")}, {order});
   REQUIRE(delta.served.size() == 1);
   CHECK(delta.served[0] == ServedNeeds{kind(13), ft(12), false, {"A1"}, {"A1"}});
-  CHECK(delta.toOrder.at(0).marks == Texts{"A2"});
+  CHECK(delta.toOrder.at(0).marks == Marks{"A2"});
 }
 
 TEST_CASE("what came short is ordered again unless something there serves") {

@@ -7,10 +7,10 @@
 #include <optional>
 #include <random>
 
+#include "walls_by_hand.h"
+
 namespace ribwright {
 namespace {
-
-Length inch(std::int64_t whole) { return Length::inches(whole); }
 
 // What a set of lengths buys, each sheet at the least that is long enough; nothing where the longest is missing.
 std::optional<Length> boughtAt(const std::vector<Length>& lengths, const std::vector<WantedLength>& wanted,

@@ -7,12 +7,6 @@
 namespace ribwright {
 namespace {
 
-using Kind = Opening::Kind;
-
-Length feet(std::int64_t whole, std::int64_t inches = 0, std::int64_t more = 0) {
-  return Length::feet(whole, inches, more);
-}
-
 // Sills of these widths, and nothing else, from 10 ft.
 Job sillsOf(const std::vector<Length>& widths) {
   Job job = workshop();

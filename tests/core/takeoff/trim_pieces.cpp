@@ -10,13 +10,8 @@ namespace ribwright {
 namespace {
 
 using Ids = std::vector<std::string>;
-using Kind = Opening::Kind;
 using Laps = TrimRule::Laps;
 using Of = TrimRule::Of;
-
-Length feet(std::int64_t whole, std::int64_t inches = 0, std::int64_t more = 0) {
-  return Length::feet(whole, inches, more);
-}
 
 Job withOpening(Kind kind = Kind::Window) {
   Job job = workshop();

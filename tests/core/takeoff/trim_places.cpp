@@ -6,13 +6,6 @@
 namespace ribwright {
 namespace {
 
-using Lengths = std::vector<Length>;
-using Kind = Opening::Kind;
-
-Length feet(std::int64_t whole, std::int64_t inches = 0, std::int64_t more = 0) {
-  return Length::feet(whole, inches, more);
-}
-
 Job withOpening(const Opening& opening) {
   Job job = workshop();
   job.walls[0].openings = {opening};

@@ -7,10 +7,6 @@
 namespace ribwright {
 namespace {
 
-using Lengths = std::vector<Length>;
-
-Length feet(std::int64_t whole, std::int64_t inches = 0) { return Length::feet(whole, inches); }
-
 Trim stocked(Lengths lengths) {
   Trim trim;
   trim.stocked = std::move(lengths);

@@ -12,10 +12,15 @@
 
 namespace ribwright {
 
+using Kind = Opening::Kind;
+using Lengths = std::vector<Length>;
 using Where = TrimRule::Where;
 
-inline Opening openingOf(const std::string& id, Opening::Kind kind, Length fromLeft, Length width, Length height,
-                         Length sill) {
+inline Length feet(std::int64_t whole, std::int64_t inches = 0, std::int64_t sixtyFourths = 0) {
+  return Length::feet(whole, inches, sixtyFourths);
+}
+
+inline Opening openingOf(const std::string& id, Kind kind, Length fromLeft, Length width, Length height, Length sill) {
   Opening opening;
   opening.id = id;
   opening.kind = kind;
@@ -63,8 +68,8 @@ class Trimmed {
                  [&](const TrimPlace& place) { return place.where == where && place.wall == wall; });
     return found;
   }
-  std::vector<Length> sizes(Where where, const std::string& wall) const {
-    std::vector<Length> sizes;
+  Lengths sizes(Where where, const std::string& wall) const {
+    Lengths sizes;
     for (const TrimPlace& place : places(where, wall)) sizes.push_back(place.size);
     return sizes;
   }

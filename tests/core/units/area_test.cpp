@@ -3,10 +3,10 @@
 #include <catch2/catch.hpp>
 #include <type_traits>
 
+#include "tests/core/units/nanometres.h"
+
 namespace ribwright {
 namespace {
-
-Length nm(std::int64_t count) { return Length::nanometres(count); }
 
 // 28 ft by 330 ft, a long wall: its square nanometres are 86 times what 64 bits hold.
 TEST_CASE("areas are exact far beyond 3 m by 3 m") {

@@ -4,13 +4,13 @@
 namespace ribwright {
 namespace {
 
-struct Row {
+struct Understood {
   std::string_view text;
   Length length;
 };
 
-void checkAll(std::initializer_list<Row> rows, const LengthStyle& style) {
-  for (const Row& row : rows) {
+void understandsEach(std::initializer_list<Understood> rows, const LengthStyle& style) {
+  for (const Understood& row : rows) {
     INFO(row.text);
     const auto found = parseLength(row.text, style);
     if (!found) FAIL_CHECK(found.faults().front().message);
@@ -22,7 +22,7 @@ const Length kTwelveThreeAndHalf = Length::feet(12, 3, 32);
 
 TEST_CASE("feet and inches with their marks mean the same whatever the default unit") {
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
-    checkAll(
+    understandsEach(
         {
             {"12' 3-1/2\"", kTwelveThreeAndHalf},
             {"12'3-1/2\"", kTwelveThreeAndHalf},
@@ -54,13 +54,13 @@ TEST_CASE("feet and inches with their marks mean the same whatever the default u
 }
 
 TEST_CASE("a number alone has the default unit") {
-  checkAll({{"147.5", kTwelveThreeAndHalf}, {"0", Length()}, {"3/4", Length::inches(0, 48)}}, kFeetInches);
-  checkAll({{"3750", Length::millimetres(3750)}, {"0.000001", Length::nanometres(1)}}, kMillimetres);
+  understandsEach({{"147.5", kTwelveThreeAndHalf}, {"0", Length()}, {"3/4", Length::inches(0, 48)}}, kFeetInches);
+  understandsEach({{"3750", Length::millimetres(3750)}, {"0.000001", Length::nanometres(1)}}, kMillimetres);
 }
 
 TEST_CASE("a suffix beats the default unit") {
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
-    checkAll(
+    understandsEach(
         {
             {"3750 mm", Length::millimetres(3750)},
             {"3750mm", Length::millimetres(3750)},
@@ -77,7 +77,7 @@ TEST_CASE("a suffix beats the default unit") {
 
 // "12-3.5 (feet-inches; 3-1/2 is inches)", "12' - 6" is drawing style for 12 ft 6".
 TEST_CASE("a dash joins feet and inches, or inches and their fraction") {
-  checkAll(
+  understandsEach(
       {
           {"12-3.5", kTwelveThreeAndHalf},
           {"12-3-1/2", kTwelveThreeAndHalf},
@@ -93,7 +93,7 @@ TEST_CASE("a dash joins feet and inches, or inches and their fraction") {
       },
       kFeetInches);
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
-    checkAll(
+    understandsEach(
         {
             {"12' - 6\"", Length::feet(12, 6)},
             {"12'-6\"", Length::feet(12, 6)},
@@ -109,7 +109,7 @@ TEST_CASE("a dash joins feet and inches, or inches and their fraction") {
 
 TEST_CASE("typographic marks, dashes, spaces and fractions are the plain ones") {
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
-    checkAll(
+    understandsEach(
         {
             {"12′ 3-1/2″", kTwelveThreeAndHalf},
             {"12’ 3-1/2”", kTwelveThreeAndHalf},
@@ -132,7 +132,7 @@ TEST_CASE("typographic marks, dashes, spaces and fractions are the plain ones") 
 
 TEST_CASE("a leading sign is for the whole length and is never dropped") {
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
-    checkAll(
+    understandsEach(
         {
             {"-1-3/4\"", -Length::inches(1, 48)},
             {"- 1-3/4\"", -Length::inches(1, 48)},
@@ -147,13 +147,13 @@ TEST_CASE("a leading sign is for the whole length and is never dropped") {
             {"2 * (-3\")", -Length::inches(6)},
         },
         style);
-  checkAll({{"-12-3.5", -kTwelveThreeAndHalf}, {"-3-1/2", -Length::inches(3, 32)}}, kFeetInches);
-  checkAll({{"-44.45", -Length::inches(1, 48)}}, kMillimetres);
+  understandsEach({{"-12-3.5", -kTwelveThreeAndHalf}, {"-3-1/2", -Length::inches(3, 32)}}, kFeetInches);
+  understandsEach({{"-44.45", -Length::inches(1, 48)}}, kMillimetres);
 }
 
 TEST_CASE("plus, times, divided by and parentheses work everywhere") {
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
-    checkAll(
+    understandsEach(
         {
             {"12' + 6\"", Length::feet(12, 6)},
             {"12' 3\" + 1/2\"", kTwelveThreeAndHalf},
@@ -172,17 +172,17 @@ TEST_CASE("plus, times, divided by and parentheses work everywhere") {
             {"(12' 3-1/2\" + 12' 4-1/4\") / 2", Length::feet(12, 3, 56)},
         },
         style);
-  checkAll({{"147.5 + 3", Length::inches(150, 32)},
-            {"12*12", Length::feet(12)},
-            {"12' / 2 1/2 * 5", Length::feet(24)},
-            {"100/8", Length::inches(12, 32)}},
-           kFeetInches);
-  checkAll({{"3000/4 + 0.5", Length::nanometres(750'500'000)}}, kMillimetres);
+  understandsEach({{"147.5 + 3", Length::inches(150, 32)},
+                   {"12*12", Length::feet(12)},
+                   {"12' / 2 1/2 * 5", Length::feet(24)},
+                   {"100/8", Length::inches(12, 32)}},
+                  kFeetInches);
+  understandsEach({{"3000/4 + 0.5", Length::nanometres(750'500'000)}}, kMillimetres);
 }
 
 TEST_CASE("minus subtracts inside parentheses") {
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
-    checkAll(
+    understandsEach(
         {
             {"(12' - 6\")", Length::feet(11, 6)},
             {"(40' - 2 * 6\") / 2", Length::feet(19, 6)},
@@ -195,31 +195,32 @@ TEST_CASE("minus subtracts inside parentheses") {
             {"(12' - (6\" - 1\"))", Length::feet(11, 7)},
         },
         style);
-  checkAll({{"(12 - 3)", Length::inches(9)},
-            {"(147.5-3)", Length::inches(144, 32)},
-            {"(144-16)/2", Length::inches(64)},
-            {"(100-25/2)", Length::inches(87, 32)},
-            {"(12 - 1/2)", Length::inches(11, 32)}},
-           kFeetInches);
+  understandsEach({{"(12 - 3)", Length::inches(9)},
+                   {"(147.5-3)", Length::inches(144, 32)},
+                   {"(144-16)/2", Length::inches(64)},
+                   {"(100-25/2)", Length::inches(87, 32)},
+                   {"(12 - 1/2)", Length::inches(11, 32)}},
+                  kFeetInches);
   // No dash form has a meaning here without marks, so a tight minus can only subtract.
-  checkAll({{"(3750-25)", Length::millimetres(3725)}, {"(12-1/2)", Length::nanometres(11'500'000)}}, kMillimetres);
+  understandsEach({{"(3750-25)", Length::millimetres(3725)}, {"(12-1/2)", Length::nanometres(11'500'000)}},
+                  kMillimetres);
 }
 
 TEST_CASE("a decimal comma is one where the style says so") {
-  checkAll({{"12,3", Length::nanometres(12'300'000)},
-            {"3,75 m", Length::millimetres(3750)},
-            {"1,000", Length::millimetres(1)},
-            {"12' 3,5\"", kTwelveThreeAndHalf},
-            {"12,3 + 0,7", Length::millimetres(13)}},
-           kMillimetresComma);
-  checkAll({{"147,5", kTwelveThreeAndHalf}, {"12-3,5", kTwelveThreeAndHalf}, {"12-3-1/2", kTwelveThreeAndHalf}},
-           kFeetInchesComma);
+  understandsEach({{"12,3", Length::nanometres(12'300'000)},
+                   {"3,75 m", Length::millimetres(3750)},
+                   {"1,000", Length::millimetres(1)},
+                   {"12' 3,5\"", kTwelveThreeAndHalf},
+                   {"12,3 + 0,7", Length::millimetres(13)}},
+                  kMillimetresComma);
+  understandsEach({{"147,5", kTwelveThreeAndHalf}, {"12-3,5", kTwelveThreeAndHalf}, {"12-3-1/2", kTwelveThreeAndHalf}},
+                  kFeetInchesComma);
 }
 
 // ASTM E29 section 6: half to even; what is reckoned exactly is not rounded on the way.
 TEST_CASE("only the end of a reckoning is rounded, half to even") {
   for (const LengthStyle& style : {kFeetInches, kMillimetres})
-    checkAll(
+    understandsEach(
         {
             {"25' / 3", Length::nanometres(2'540'000'000)},
             {"10' / 3 * 3", Length::feet(10)},
@@ -235,18 +236,18 @@ TEST_CASE("only the end of a reckoning is rounded, half to even") {
 
 // Tables print inches with at most nine decimals; they read back the same nanometre.
 TEST_CASE("decimals of inches and feet are read to the nearest nanometre, up to nine of them") {
-  checkAll({{"0.33333335", Length::nanometres(8'466'667)},
-            {"0.00000004 in", Length::nanometres(1)},
-            {"0.015625", Length::sixtyFourths(1)},
-            {"147.63779528", Length::millimetres(3750)},
-            {"0.333333333 ft", Length::nanometres(101'600'000)}},
-           kFeetInches);
+  understandsEach({{"0.33333335", Length::nanometres(8'466'667)},
+                   {"0.00000004 in", Length::nanometres(1)},
+                   {"0.015625", Length::sixtyFourths(1)},
+                   {"147.63779528", Length::millimetres(3750)},
+                   {"0.333333333 ft", Length::nanometres(101'600'000)}},
+                  kFeetInches);
 }
 
 TEST_CASE("the whole range of lengths can be written") {
-  checkAll({{"9223372036854.775807", Length::nanometres(INT64_MAX)},
-            {"-9223372036854.775808 mm", Length::nanometres(INT64_MIN)}},
-           kMillimetres);
+  understandsEach({{"9223372036854.775807", Length::nanometres(INT64_MAX)},
+                   {"-9223372036854.775808 mm", Length::nanometres(INT64_MIN)}},
+                  kMillimetres);
 }
 
 }  // namespace

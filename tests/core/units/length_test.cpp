@@ -3,13 +3,13 @@
 #include <catch2/catch.hpp>
 #include <type_traits>
 
+#include "tests/core/units/nanometres.h"
+
 namespace ribwright {
 namespace {
 
 constexpr std::int64_t kMost = INT64_MAX;
 constexpr std::int64_t kLeast = INT64_MIN;
-
-Length nm(std::int64_t count) { return Length::nanometres(count); }
 
 // The trade's rules: exact integer nanometres inside.
 TEST_CASE("one sixty-fourth of an inch and one millionth of a millimetre are whole") {

@@ -1,10 +1,9 @@
 // How lengths are written for people, files and tables.
 #include "tests/core/units/length_samples.h"
+#include "tests/core/units/nanometres.h"
 
 namespace ribwright {
 namespace {
-
-Length nm(std::int64_t count) { return Length::nanometres(count); }
 
 TEST_CASE("exact text stands in feet and inches where a sixty-fourth is exact") {
   const auto text = [](Length length) { return exactText(length, UnitSystem::FeetInches); };
