@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "ui/session/kept_settings.h"
+#include "ui/session/window_style.h"
 
 namespace ribwright {
 
@@ -63,9 +64,14 @@ QPalette darkPalette() {
                     QColor(140, 195, 245)});
 }
 
+void drawAs(const QString& style) {
+  const auto* drawn = dynamic_cast<const WindowStyle*>(QApplication::style());
+  if (!drawn || drawn->drawnAs() != style) QApplication::setStyle(new WindowStyle(style));
+}
+
 void apply(Appearance appearance) {
   const QString style = appearance == Appearance::System ? asStarted().style : QStringLiteral("fusion");
-  if (QApplication::style()->name() != style) QApplication::setStyle(style);
+  drawAs(style);
   QApplication::setPalette(appearance == Appearance::System  ? QPalette()
                            : appearance == Appearance::Light ? lightPalette()
                                                              : darkPalette());
@@ -104,7 +110,7 @@ void chooseTextPercent(int percent) {
 }
 
 void applyKeptAppearance() {
-  asStarted();
+  drawAs(asStarted().style);
   if (const Appearance kept = keptAppearance(); kept != Appearance::System) apply(kept);
   if (const int percent = keptTextPercent(); percent != 100) applyPercent(percent);
 }
