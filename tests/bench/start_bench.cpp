@@ -1,5 +1,6 @@
 // How long the window takes from the start of its process to its first frame with a job, against an empty window's
-// program. Run offscreen: QT_QPA_PLATFORM=offscreen start_bench [RUNS]
+// program: start_bench [RUNS]. On a virtual display that does not start anew with each client (Xvfb -noreset), or it
+// measures that.
 //
 // Each is started anew RUNS times in turn; the medians count.
 #include <QDir>

@@ -13,6 +13,12 @@ namespace {
 
 constexpr int resolution = 1200;
 
+std::vector<PdfLeaf> leavesOf(const std::vector<Page>& pages) {
+  std::vector<PdfLeaf> leaves;
+  for (const Page& page : pages) leaves.push_back({extentOf(page.paper), page.heading, page.title});
+  return leaves;
+}
+
 }  // namespace
 
 std::string pagesPdf(const std::vector<Page>& pages, const PdfDocument& document, const std::function<bool()>& goOn) {
@@ -25,7 +31,7 @@ std::string pagesPdf(const std::vector<Page>& pages, const PdfDocument& document
     writer.setResolution(resolution);
     painted = paintPages(writer, resolution, pages, asItIs, goOn);
   }
-  return painted ? finishedPdf(buffer.data().toStdString(), pages, document) : std::string();
+  return painted ? finishedPdf(buffer.data().toStdString(), leavesOf(pages), document) : std::string();
 }
 
 }  // namespace ribwright

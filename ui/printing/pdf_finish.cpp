@@ -1,5 +1,3 @@
-#include "ui/printing/pdf_finish.h"
-
 #include <cmath>
 #include <exception>
 #include <qpdf/QPDF.hh>
@@ -9,6 +7,7 @@
 #include <set>
 #include <stdexcept>
 
+#include "ui/printing/pdf_module.h"
 #include "ui/printing/pdf_outline.h"
 
 namespace ribwright {
@@ -21,11 +20,10 @@ QPDFObjectHandle unicode(const std::string& text) { return QPDFObjectHandle::new
 
 // The page's own upper edge stays where Qt drew down from; its lower edge moves to the exact height. Four decimals of a
 // point are 0.00004 mm.
-void makeExact(QPDFObjectHandle leaf, PaperSize paper) {
+void makeExact(QPDFObjectHandle leaf, const PaperExtent& extent) {
   QPDFObjectHandle painted = leaf.getKey("/MediaBox");
   if (!painted.isRectangle()) throw std::runtime_error("a page has no box");
   const double top = painted.getArrayAsRectangle().ury;
-  const PaperExtent extent = extentOf(paper);
   const double exact = top - extent.height * pointsPerMillimetre, bottom = std::abs(exact) < 1e-6 ? 0 : exact;
   QPDFObjectHandle box = QPDFObjectHandle::newArray();
   for (const double edge : {0.0, bottom, extent.width * pointsPerMillimetre, top})
@@ -104,9 +102,7 @@ std::string written(QPDF& pdf) {
   return {reinterpret_cast<const char*>(buffer->getBuffer()), buffer->getSize()};
 }
 
-}  // namespace
-
-std::string finishedPdf(const std::string& painted, const std::vector<Page>& pages, const PdfDocument& document) {
+std::string finished(const std::string& painted, const std::vector<PdfLeaf>& pages, const PdfDocument& document) {
   try {
     QPDF qt, pdf;
     qt.setSuppressWarnings(true);
@@ -115,7 +111,7 @@ std::string finishedPdf(const std::string& painted, const std::vector<Page>& pag
     for (const QPDFObjectHandle& leaf : qt.getAllPages()) pdf.addPage(leaf, false);
     const std::vector<QPDFObjectHandle> leaves = pdf.getAllPages();
     if (leaves.size() != pages.size() || qt.anyWarnings()) return {};
-    for (std::size_t i = 0; i < leaves.size(); ++i) makeExact(leaves[i], pages[i].paper);
+    for (std::size_t i = 0; i < leaves.size(); ++i) makeExact(leaves[i], pages[i].extent);
     nameFonts(leaves);
     addOutline(pdf, leaves, pages);
     addLabels(pdf);
@@ -126,4 +122,12 @@ std::string finishedPdf(const std::string& painted, const std::vector<Page>& pag
   }
 }
 
+}  // namespace
+
 }  // namespace ribwright
+
+// As pdf_module.h has it.
+extern "C" void ribwrightFinishPdf(const std::string& painted, const std::vector<ribwright::PdfLeaf>& pages,
+                                   const ribwright::PdfDocument& document, std::string& made) {
+  made = ribwright::finished(painted, pages, document);
+}

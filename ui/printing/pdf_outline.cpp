@@ -30,7 +30,7 @@ void hang(Bookmark parent, std::vector<Bookmark>& items, int count) {
 
 }  // namespace
 
-void addOutline(QPDF& pdf, const std::vector<QPDFObjectHandle>& leaves, const std::vector<Page>& pages) {
+void addOutline(QPDF& pdf, const std::vector<QPDFObjectHandle>& leaves, const std::vector<PdfLeaf>& pages) {
   std::vector<Bookmark> headings;
   for (std::size_t first = 0; first < pages.size();) {
     std::size_t end = first + 1;

@@ -5,12 +5,12 @@
 #include <qpdf/QPDFObjectHandle.hh>
 #include <vector>
 
-#include "core/drawing/drawing.h"
+#include "ui/printing/pdf_document.h"
 
 namespace ribwright {
 
 // Gives the document a bookmark for each page, those of pages that follow each other under one heading closed under a
 // bookmark of that heading. `leaves` are the document's pages, as many as `pages`.
-void addOutline(QPDF& pdf, const std::vector<QPDFObjectHandle>& leaves, const std::vector<Page>& pages);
+void addOutline(QPDF& pdf, const std::vector<QPDFObjectHandle>& leaves, const std::vector<PdfLeaf>& pages);
 
 }  // namespace ribwright
