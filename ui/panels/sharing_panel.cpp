@@ -1,6 +1,7 @@
 #include "ui/panels/sharing_panel.h"
 
 #include <QCheckBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
