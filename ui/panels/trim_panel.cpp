@@ -1,5 +1,6 @@
 #include "ui/panels/trim_panel.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>

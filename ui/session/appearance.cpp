@@ -1,6 +1,7 @@
 #include "ui/session/appearance.h"
 
 #include <QApplication>
+#include <QFont>
 #include <QPalette>
 #include <QStyle>
 #include <algorithm>
