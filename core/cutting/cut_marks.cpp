@@ -7,8 +7,6 @@
 namespace ribwright {
 namespace {
 
-using Layouts = std::vector<const WallLayout*>;
-
 bool hangs(const Layouts& layouts, const PieceRef& ref) {
   const WallLayout& layout = *layouts[static_cast<std::size_t>(ref.wall)];
   const Piece& piece = layout.pieces[static_cast<std::size_t>(ref.piece)];

@@ -21,7 +21,6 @@ constexpr double cutTick = 4.5;                      // from the blank's edge to
 constexpr double besideFigures = 2.5;                // between figures
 constexpr double lipEdge = 1.4;                      // the lip edge
 constexpr double wasteApart = 2.2;                   // strokes of its hatching
-constexpr double roundFigures = 0.75;
 constexpr double shortestPart = 0.6;  // what is left of a stroke between two texts is drawn from this length on
 
 double figureRow() { return lineOf(siteText) + cutTick; }
@@ -222,7 +221,7 @@ class CutBlank {
       for (const auto& ring : placed.rings) rings.push_back(ringOf(ring));
     }
     for (const auto& [from, to] : hatchLines(rings, wasteApart)) {
-      for (const auto& [a, b] : sketch.clearParts(from, to, roundFigures)) {
+      for (const auto& [a, b] : sketch.clearParts(from, to, roundText)) {
         if (std::hypot(b.x - a.x, b.y - a.y) >= shortestPart) sketch.line(a, b, thinLine);
       }
     }

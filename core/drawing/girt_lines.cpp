@@ -9,9 +9,8 @@ namespace ribwright {
 
 namespace {
 
-constexpr double widestName = 24;     // a longer one is closed with an ellipsis
-constexpr double roundLabels = 0.75;  // more than half the space between the words of one label
-constexpr double shortestDash = 1;    // what is left of a line between two texts is drawn from this length on
+constexpr double widestName = 24;   // a longer one is closed with an ellipsis
+constexpr double shortestDash = 1;  // what is left of a line between two texts is drawn from this length on
 
 // Calls with each stretch of a girt's own steel that this drawing reaches, and its limits there.
 template <class Visit>
@@ -67,7 +66,7 @@ void drawGirtLines(Sketch& sketch, const WallView& view) {
   forGirts(view, [&](const Stretch& stretch, Length from, Length to) {
     const double y = view.y(stretch.row);
     for (const LevelPart& part : partsInFace(view, stretch.row, from, to)) {
-      for (const auto& [a, b] : sketch.clearParts({part.from, y}, {part.to, y}, roundLabels)) {
+      for (const auto& [a, b] : sketch.clearParts({part.from, y}, {part.to, y}, roundText)) {
         if (b.x - a.x >= shortestDash) sketch.line(a, b, thinLine, Dash::Dashed);
       }
     }

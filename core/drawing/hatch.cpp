@@ -11,7 +11,6 @@ namespace ribwright {
 namespace {
 
 constexpr double apartOnPaper = 2.5;
-constexpr double roundText = 0.75;
 constexpr double shortest = 0.8;  // what is left of a stroke between two texts is drawn from this length on
 
 // A line rises to the right at 45 degrees: all its points have the same x + y.

@@ -8,7 +8,6 @@
 namespace ribwright {
 namespace {
 
-constexpr double roundOrdinates = 0.75;
 constexpr double shortestStroke = 1;
 
 // What this drawing shows of the line that deviations are drawn about.
@@ -81,7 +80,7 @@ std::vector<std::vector<PaperPoint>> measuredLines(const WallView& view) {
 void drawMeasuredLines(Sketch& sketch, const WallView& view) {
   for (const std::vector<PaperPoint>& line : measuredLines(view)) {
     for (std::size_t i = 1; i < line.size(); ++i) {
-      for (const auto& [a, b] : sketch.clearParts(line[i - 1], line[i], roundOrdinates)) {
+      for (const auto& [a, b] : sketch.clearParts(line[i - 1], line[i], roundText)) {
         if (b.x - a.x >= shortestStroke) sketch.line(a, b, openingLine);
       }
     }

@@ -28,20 +28,18 @@ bool inOpening(const WallLayout& layout, Length u) {
                      [&](const CutRegion& cut) { return cut.left < u && u < cut.right; });
 }
 
-Length distanceOf(Length a, Length b) { return a < b ? b - a : a - b; }
-
 // The line nearest to `wanted` after `from` and no farther than `most` from it; one beside openings when there is one
 // within a quarter of a page.
 std::optional<Length> breakNear(const WallLayout& layout, const std::vector<Length>& lines, Length wanted, Length from,
                                 Length most) {
   std::optional<Length> nearest, beside;
   const auto better = [&](const std::optional<Length>& known, Length u) {
-    return !known || distanceOf(u, wanted) < distanceOf(*known, wanted);
+    return !known || absolute(u - wanted) < absolute(*known - wanted);
   };
   for (const Length u : lines) {
     if (u <= from || u > from + most) continue;
     if (better(nearest, u)) nearest = u;
-    if (!inOpening(layout, u) && distanceOf(u, wanted) <= half(half(most)) && better(beside, u)) beside = u;
+    if (!inOpening(layout, u) && absolute(u - wanted) <= half(half(most)) && better(beside, u)) beside = u;
   }
   return beside ? beside : nearest;
 }

@@ -14,8 +14,9 @@ namespace ribwright {
 constexpr double thinLine = 0.35;  // every line that must be read in the wind is at least this
 constexpr double openingLine = 0.5;
 constexpr double outlineLine = 0.7;
-constexpr double textRoom = 0.3;   // clear paper round every text
-constexpr double smallText = 2.5;  // height of the smallest capitals on paper
+constexpr double textRoom = 0.3;    // clear paper round every text
+constexpr double roundText = 0.75;  // where a line gives way: more than half the space between two words of a label
+constexpr double smallText = 2.5;   // height of the smallest capitals on paper
 constexpr double markText = 3.0;
 
 class Sketch {

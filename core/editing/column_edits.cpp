@@ -17,10 +17,6 @@ Fault noSuchColumn(const Wall& wall, int column) {
           joined("there is no column ", column, "; the wall has ", columnsOf(wall.columns).size())};
 }
 
-bool hasColumn(const Wall& wall, int column) {
-  return column >= 1 && static_cast<std::size_t>(column) <= columnsOf(wall.columns).size();
-}
-
 // Columns at these places; one alone is the grid's offset.
 ColumnGrid gridAt(const ColumnGrid& like, const std::vector<Length>& places) {
   ColumnGrid grid = like;
@@ -49,7 +45,7 @@ std::vector<Length> places(const ColumnGrid& grid) {
 
 Outcome<Job> columnMovedTo(const Job& job, std::size_t wall, int column, Length u, Anchored anchored) {
   const Wall& on = job.walls.at(wall);
-  if (!hasColumn(on, column)) return noSuchColumn(on, column);
+  if (!columnAt(on.columns, column)) return noSuchColumn(on, column);
   std::vector<Length> moved = columnsOf(on.columns);
   moved[static_cast<std::size_t>(column) - 1] = u;
   return columnsMovedTo(job, wall, moved, anchored);
@@ -89,7 +85,7 @@ Outcome<Job> columnAdded(const Job& job, std::size_t wall, Length u) {
 
 Outcome<Job> columnRemoved(const Job& job, std::size_t wall, int column, Anchored anchored) {
   const Wall& on = job.walls.at(wall);
-  if (!hasColumn(on, column)) return noSuchColumn(on, column);
+  if (!columnAt(on.columns, column)) return noSuchColumn(on, column);
   std::vector<Length> left = columnsOf(on.columns);
   const Length gone = left[static_cast<std::size_t>(column) - 1];
   left.erase(left.begin() + column - 1);

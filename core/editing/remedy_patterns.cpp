@@ -8,8 +8,6 @@
 namespace ribwright {
 namespace {
 
-constexpr std::size_t mostPatterns = 3;
-
 bool isForSheetsOf(const ScrewPattern& pattern, const Wall& wall) {
   return std::any_of(wall.bands.begin(), wall.bands.end(), [&](const Band& band) {
     return !band.profile.empty() && (pattern.profile.empty() || pattern.profile == band.profile);
@@ -19,7 +17,7 @@ bool isForSheetsOf(const ScrewPattern& pattern, const Wall& wall) {
 // For the wall, or for those of its bands that the pattern is for.
 void addPatterns(const SoughtFor& sought, RemedyWays& ways) {
   for (const ScrewPattern& pattern : sought.job.patterns) {
-    if (!isForSheetsOf(pattern, sought.stated()) || ways.size() == mostPatterns) continue;
+    if (!isForSheetsOf(pattern, sought.stated()) || ways.size() == mostOffered) continue;
     const Phrase name{"offer.pattern", {{"pattern", pattern.id}}};
     RemedyWay way{wallRemedy(name, *sought.wall, [id = pattern.id](Wall& wall) { wall.pattern = id; }),
                   wallRemedy(name, *sought.wall, [id = pattern.id, profile = pattern.profile](Wall& wall) {

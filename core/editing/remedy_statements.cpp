@@ -9,11 +9,9 @@
 namespace ribwright {
 namespace {
 
-constexpr std::size_t mostStatements = 3;  // of one kind
-
 void addProfiles(const SoughtFor& sought, RemedyWays& ways) {
   const auto& profiles = sought.job.profiles;
-  for (std::size_t i = 0; i < profiles.size() && i < mostStatements; ++i)
+  for (std::size_t i = 0; i < profiles.size() && i < mostOffered; ++i)
     ways.push_back({wallRemedy({"offer.profile", {{"profile", profiles[i].id}}}, *sought.wall,
                                [profile = profiles[i].id](Wall& wall) {
                                  if (wall.bands.empty()) wall.bands.resize(1);

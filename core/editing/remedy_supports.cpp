@@ -10,8 +10,7 @@
 namespace ribwright {
 namespace {
 
-constexpr std::size_t mostSupports = 3;  // of one kind
-constexpr int mostGirts = 4;             // that are put in at once
+constexpr int mostGirts = 4;  // that are put in at once
 
 bool isWhole(const Girt& girt) { return !girt.from && !girt.to; }
 
@@ -20,7 +19,7 @@ void addGirtsOfOthers(const SoughtFor& sought, RemedyWays& ways) {
   for (const Wall& other : sought.job.walls) {
     std::vector<Girt> girts;
     std::copy_if(other.girts.begin(), other.girts.end(), std::back_inserter(girts), isWhole);
-    if (girts.empty() || ways.size() == mostSupports) continue;
+    if (girts.empty() || ways.size() == mostOffered) continue;
     ways.push_back({wallRemedy({"offer.girts-of-wall", {{"wall", other.letter}}}, *sought.wall,
                                [girts](Wall& wall) { wall.girts = girts; })});
   }
@@ -111,7 +110,7 @@ void addMembers(const SoughtFor& sought, RemedyWays& ways) {
     }
   }
   if (ids.empty() && sought.job.members.size() == 1) ids.push_back(sought.job.members[0].id);
-  for (std::size_t i = 0; i < ids.size() && i < mostSupports; ++i)
+  for (std::size_t i = 0; i < ids.size() && i < mostOffered; ++i)
     ways.push_back({wallRemedy({"offer.member", {{"member", ids[i]}}}, *sought.wall, [id = ids[i]](Wall& wall) {
       for (Girt& girt : wall.girts) {
         if (girt.member.empty()) girt.member = id;

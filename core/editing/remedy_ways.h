@@ -10,6 +10,8 @@
 
 namespace ribwright {
 
+constexpr std::size_t mostOffered = 3;  // of one kind
+
 // Edits that do the same, the one that changes least first: the first that mends is offered.
 using RemedyWay = std::vector<OfferedRemedy>;
 

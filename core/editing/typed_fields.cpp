@@ -8,6 +8,7 @@
 #include "core/editing/stated_field.h"
 #include "core/job/by_id.h"
 #include "core/job/length_style.h"
+#include "core/layout/wall_face.h"
 
 namespace ribwright {
 namespace {
@@ -47,10 +48,6 @@ Anchor& anchorIn(Job& job, const Placed& placed) {
   return placed.isOpening ? wall.openings[placed.index].place : wall.penetrations[placed.index].place;
 }
 
-bool isColumn(const Wall& wall, int column) {
-  return column >= 1 && !wall.columns.bays.empty() && column <= static_cast<int>(wall.columns.bays.size()) + 1;
-}
-
 // The anchor as it is stated anew, its distance still the old one.
 std::optional<Anchor> restated(const Placed& placed, std::string_view key, std::string_view text, Length left) {
   Anchor anchor = placed.anchor;
@@ -65,7 +62,7 @@ std::optional<Anchor> restated(const Placed& placed, std::string_view key, std::
                   : text == "right corner" ? Anchor::From::RightCorner
                                            : Anchor::From::LeftCorner;
     if (anchor.from != Anchor::From::Column) anchor.column = 0;
-    if (anchor.from == Anchor::From::Column && !isColumn(*placed.wall, anchor.column))
+    if (anchor.from == Anchor::From::Column && !columnAt(placed.wall->columns, anchor.column))
       anchor.column = anchorNear(*placed.wall, anchoredEdge(anchor, placed.width, left)).column;
   }
   return anchor;

@@ -21,8 +21,6 @@ struct Seat {
   Length t;
 };
 
-Length distance(Length a, Length b) { return a < b ? b - a : a - b; }
-
 // Takes what lies nearer than r to `edge` out of the flats; a flat may fall in two.
 void cutOut(std::vector<Flat>& flats, Length edge, Length r) {
   std::vector<Flat> left;
@@ -142,7 +140,7 @@ class JambWalk {
 
   // Of two equally near the middle the one nearer the opening; of several sheets there the one hung last.
   bool isBetter(const Seat& seat, const Seat& than, const JambZone& zone) const {
-    const Length mine = distance(seat.t, zone.middle), its = distance(than.t, zone.middle);
+    const Length mine = absolute(seat.t - zone.middle), its = absolute(than.t - zone.middle);
     if (mine != its) return mine < its;
     if (seat.t != than.t) return zone.sheetsBelow == (seat.t > than.t);
     return seat.module > than.module;

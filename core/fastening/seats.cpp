@@ -13,8 +13,6 @@ bool isBend(const SectionPoint& from, const SectionPoint& to) {
   return (rise < 0 ? -rise : rise) * 1'000'000'000'000 >= along * 267'949'192'431;
 }
 
-Length distance(Length a, Length b) { return a < b ? b - a : a - b; }
-
 }  // namespace
 
 std::vector<Flat> structuralSeats(const Profile& profile, Length washer) {
@@ -44,7 +42,7 @@ std::optional<Length> nearestOnSeat(const std::vector<Flat>& seats, Length x, Le
     const Length low = std::max(seat.from, from), high = std::min(seat.to, to);
     if (low > high) continue;
     const Length here = std::clamp(x, low, high);
-    if (!nearest || distance(here, x) < distance(*nearest, x)) nearest = here;
+    if (!nearest || absolute(here - x) < absolute(*nearest - x)) nearest = here;
   }
   return nearest;
 }

@@ -15,6 +15,10 @@ inline constexpr LengthRange notNegative{Length(), farthest, false};
 inline constexpr LengthRange positive{Length(), farthest, true};
 inline constexpr AngleRange anyDirection{Angle::degrees(-360), Angle::degrees(360)};
 
+// A line of steel or a roof steeper than this is a slip of the pen (a step is upright: two points at one u); it also
+// keeps every height that follows from it far inside 64 bits.
+inline constexpr int steepestLine = 1000;
+
 inline constexpr TextRule lineText{0, 200, TextRule::Holds::Line};
 inline constexpr TextRule noteText{0, 10'000, TextRule::Holds::Lines};
 inline constexpr TextRule idText{1, 100, TextRule::Holds::Id};

@@ -21,14 +21,11 @@ Int128 twiceArea(const std::vector<PlanPoint>& outline) {
   return sum;
 }
 
-// Beyond this a roof is a slip of the pen; it also keeps every height that follows far inside 64 bits.
-constexpr int steepestRidge = 1000;
-
 void ridgeRule(Fields<Roof>& roof) {
   const Roof& read = roof.read();
   if (!read.ridgeAt || !read.ridgeHeight || !roof.sound("eave", "ridge_at", "ridge_height")) return;
   const Length rise = std::max(*read.ridgeHeight - read.eave, read.eave - *read.ridgeHeight);
-  if (rise > *read.ridgeAt * steepestRidge) {
+  if (rise > *read.ridgeAt * steepestLine) {
     roof.wrong("ridge_at", "makes a roof steeper than 1000 in 1; put the ridge farther from the first side");
   }
 }

@@ -17,16 +17,12 @@ constexpr std::string_view sides[] = {"left", "right"};
 constexpr std::string_view lapPlaces[] = {"where needed", "at girts", "none"};
 constexpr std::string_view lapOrders[] = {"column by column", "tier by tier"};
 
-// A steel line steeper than this is a slip of the pen (a step is upright: two points at one u); it also keeps every
-// height that follows from it far inside 64 bits.
-constexpr int steepestTop = 1000;
-
 void topRules(Fields<Wall>& wall) {
   const std::vector<FacePoint>& top = wall.read().top;
   wall.eachAfter("top", top, "z", [](const FacePoint& before, const FacePoint& point) -> std::string_view {
     const Length level = point.u - before.u;
     const Length rise = std::max(point.z - before.z, before.z - point.z);
-    const bool needle = level > Length() && rise > level * steepestTop;
+    const bool needle = level > Length() && rise > level * steepestLine;
     return needle ? "makes a slope steeper than 1000 in 1; for a step write the same u twice" : "";
   });
   wall.eachAfter("top", top, "u", [](const FacePoint& before, const FacePoint& point) -> std::string_view {

@@ -111,4 +111,7 @@ struct WallLayout {
   bool sheeted = false;
 };
 
+// Of the walls of a building, in their order.
+using Layouts = std::vector<const WallLayout*>;
+
 }  // namespace ribwright

@@ -17,7 +17,6 @@
 namespace ribwright {
 namespace {
 
-constexpr std::size_t mostOpeningFaults = 20;
 using Field = StatedField<Opening>;
 
 std::vector<Field> fieldsOfTable() {
@@ -77,7 +76,7 @@ class TakingOpenings {
   TakingOpenings(const Job& job, const TypedRows& rows) : before_(job), rows_(rows) { read_.job = job; }
 
   Outcome<ReadOpenings> all() {
-    for (std::size_t row = 0; row < rows_.size() && faults_.size() < mostOpeningFaults; ++row) take(row);
+    for (std::size_t row = 0; row < rows_.size() && faults_.size() < mostTableFaults; ++row) take(row);
     if (faults_.empty()) look();
     if (!faults_.empty()) return std::move(faults_);
     return std::move(read_);

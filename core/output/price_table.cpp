@@ -15,7 +15,6 @@
 namespace ribwright {
 namespace {
 
-constexpr std::size_t mostPriceFaults = 20;
 constexpr int mostPriceCents = 2'000'000'000;  // as the job file holds
 
 enum PriceCell : std::size_t { WhatColumn, ItemColumn, ColourColumn, ThicknessColumn, PerColumn, PriceColumn };
@@ -58,7 +57,7 @@ class TakingPrices {
   TakingPrices(const Job& job, const TypedRows& rows) : before_(job), rows_(rows) { read_.job = job; }
 
   Outcome<ReadPrices> all() {
-    for (std::size_t row = 0; row < rows_.size() && faults_.size() < mostPriceFaults; ++row) take(row);
+    for (std::size_t row = 0; row < rows_.size() && faults_.size() < mostTableFaults; ++row) take(row);
     if (!faults_.empty()) return std::move(faults_);
     auto& items = read_.job.prices.items;
     for (auto index = taken_.rbegin(); index != taken_.rend(); ++index)

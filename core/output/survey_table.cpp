@@ -22,7 +22,6 @@ const std::vector<TypedColumn> readingColumns = {{"wall"},
                                                  {"by", false, false},
                                                  {"date", false, false}};
 enum ReadingCell { WallCell, LineCell, UCell, HeightCell, WithinCell, ByCell, DateCell };
-constexpr std::size_t mostReadingFaults = 20;
 
 // One row, with what is wrong with it gathered by column.
 class RowReading {
@@ -144,7 +143,7 @@ Outcome<Job> withSurveyOf(const Job& job, std::string_view csv) {
   if (!rows) return rows.faults();
   NewReadings all;
   std::vector<Fault> faults;
-  for (std::size_t i = 0; i < rows.value().size() && faults.size() < mostReadingFaults; ++i) {
+  for (std::size_t i = 0; i < rows.value().size() && faults.size() < mostTableFaults; ++i) {
     RowReading row(rows.value(), i, faults);
     addRow(all, job, row);
   }

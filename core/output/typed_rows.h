@@ -14,6 +14,8 @@
 
 namespace ribwright {
 
+constexpr std::size_t mostTableFaults = 20;  // are told of one table
+
 struct TypedColumn {
   std::string_view name;  // without its unit
   bool length = false;

@@ -6,8 +6,6 @@
 namespace ribwright {
 namespace {
 
-using BundledWalls = std::vector<const WallLayout*>;
-
 class Packing {
  public:
   Packing(const Job& job, const SheetOrder& order) : limits_(job.settings.bundles), order_(order) {}
@@ -64,7 +62,7 @@ class Packing {
   std::map<std::string, int> counts_;  // bundles of each wall
 };
 
-void setDown(Bundle& bundle, const BundledWalls& layouts, const SheetOrder& order) {
+void setDown(Bundle& bundle, const Layouts& layouts, const SheetOrder& order) {
   bool first = true;
   for (const BundledSheet& one : bundle.sheets) {
     const PieceRef& ref = order.sheets[static_cast<std::size_t>(one.sheet)].first;
@@ -107,7 +105,7 @@ std::map<SheetClass, std::vector<BundledSheet>> spareSheets(const SheetOrder& or
 
 }  // namespace
 
-std::vector<Bundle> bundlesOf(const Job& job, const BundledWalls& layouts, const SheetOrder& order) {
+std::vector<Bundle> bundlesOf(const Job& job, const Layouts& layouts, const SheetOrder& order) {
   Packing packing(job, order);
   for (const auto& sheets : hungSheets(order)) {
     const OrderedSheet& first = order.sheets[static_cast<std::size_t>(sheets.front().sheet)];

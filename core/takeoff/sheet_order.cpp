@@ -14,8 +14,6 @@
 namespace ribwright {
 namespace {
 
-using Layouts = std::vector<const WallLayout*>;
-
 const Profile& profileOf(const Job& job, const std::string& id) {
   const Profile* profile = byId(job.profiles, id);
   if (!profile) throw std::invalid_argument("sheet order: no profile " + id);

@@ -4,6 +4,7 @@
 #include <QtTest>
 #include <cmath>
 
+#include "tests/ui/points_apart.h"
 #include "tests/ui/whole_file.h"
 #include "tests/ui/window_tests.h"
 #include "ui/board/read_picture.h"
@@ -14,8 +15,6 @@ using namespace ribwright;
 namespace {
 
 const QColor markedAt(255, 0, 220);
-
-double pixelsApart(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()); }
 
 }  // namespace
 
@@ -81,7 +80,7 @@ class ReadPictureTest : public QObject {
         }
       }
       QVERIFY(count > 0);
-      QVERIFY2(pixelsApart(sum / count, {300, 200}) < 1, qPrintable(QString::number(zoom)));
+      QVERIFY2(apart(sum / count, {300, 200}) < 1, qPrintable(QString::number(zoom)));
     }
   }
 };

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <random>
 
+#include "tests/ui/points_apart.h"
 #include "tests/ui/window_tests.h"
 #include "ui/board/similarity.h"
 
@@ -11,8 +12,6 @@ using namespace ribwright;
 namespace {
 
 constexpr double tenth = 0.1;  // mm
-
-double pointsApart(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()); }
 
 QTransform laid(const PointPair& a, const PointPair& b) {
   const auto similarity = similarityOf({a, b});
@@ -34,10 +33,10 @@ class SimilarityTest : public QObject {
   // A sheet of a 40 ft wall scanned at 1/8" to the foot and 200 dots to the inch: 25 dots to the foot.
   void anUprightScanIsScaledAndShifted() {
     const QTransform toFace = laid({{500, 900}, {0, 0}}, {{1500, 900}, {12192, 0}});
-    QVERIFY(pointsApart(toFace.map(QPointF(500, 900)), {0, 0}) < 1e-9);
-    QVERIFY(pointsApart(toFace.map(QPointF(1500, 900)), {12192, 0}) < 1e-9);
+    QVERIFY(apart(toFace.map(QPointF(500, 900)), {0, 0}) < 1e-9);
+    QVERIFY(apart(toFace.map(QPointF(1500, 900)), {12192, 0}) < 1e-9);
     // 4 ft in from the left corner and 10 ft up: 100 dots over, 250 dots higher.
-    QVERIFY(pointsApart(toFace.map(QPointF(600, 650)), {1219.2, -3048}) < tenth);
+    QVERIFY(apart(toFace.map(QPointF(600, 650)), {1219.2, -3048}) < tenth);
     QCOMPARE(scaleOf(toFace), 12.192);
     QCOMPARE(turnOf(toFace), 0.0);
   }
@@ -45,21 +44,21 @@ class SimilarityTest : public QObject {
   void aSheetUpsideDownIsTurnedRound() {
     // The wall's left corner is at the picture's right, its top below.
     const QTransform toFace = laid({{1500, 300}, {0, 0}}, {{500, 300}, {10000, 0}});
-    QVERIFY(pointsApart(toFace.map(QPointF(1400, 500)), {1000, -2000}) < tenth);
+    QVERIFY(apart(toFace.map(QPointF(1400, 500)), {1000, -2000}) < tenth);
     QCOMPARE(std::abs(turnOf(toFace)), 180.0);
   }
 
   void aSheetOnItsSideIsTurnedAQuarter() {
     // Along the wall goes down the picture: what is up on the wall is at the right.
     const QTransform toFace = laid({{200, 100}, {0, 0}}, {{200, 1100}, {5000, 0}});
-    QVERIFY(pointsApart(toFace.map(QPointF(600, 300)), {1000, -2000}) < tenth);
+    QVERIFY(apart(toFace.map(QPointF(600, 300)), {1000, -2000}) < tenth);
     QCOMPARE(turnOf(toFace), -90.0);
   }
 
   // Photographed a little askew: 3-4-5 gives a turn that is known without a table.
   void aCrookedPhotographIsSetStraight() {
     const QTransform toFace = laid({{1000, 1000}, {0, 0}}, {{1800, 1600}, {10000, 0}});
-    QVERIFY(pointsApart(toFace.map(QPointF(1000 + 600, 1000 - 800)), {0, -10000}) < tenth);
+    QVERIFY(apart(toFace.map(QPointF(1000 + 600, 1000 - 800)), {0, -10000}) < tenth);
     QVERIFY(std::abs(turnOf(toFace) + 36.8698976) < 1e-6);
     QCOMPARE(scaleOf(toFace), 10.0);
   }
@@ -73,11 +72,11 @@ class SimilarityTest : public QObject {
       const QTransform known =
           QTransform::fromTranslate(shift(random), shift(random)).rotate(turn(random)).scale(size, size);
       const QPointF a(pixel(random), pixel(random)), b(pixel(random), pixel(random)), c(pixel(random), pixel(random));
-      if (pointsApart(a, b) < 100) continue;
+      if (apart(a, b) < 100) continue;
       const QTransform found = laid({a, known.map(a)}, {b, known.map(b)});
-      QVERIFY(pointsApart(found.map(a), known.map(a)) < 1e-6);
-      QVERIFY(pointsApart(found.map(b), known.map(b)) < 1e-6);
-      QVERIFY(pointsApart(found.map(c), known.map(c)) < tenth);
+      QVERIFY(apart(found.map(a), known.map(a)) < 1e-6);
+      QVERIFY(apart(found.map(b), known.map(b)) < 1e-6);
+      QVERIFY(apart(found.map(c), known.map(c)) < tenth);
     }
   }
 

@@ -13,6 +13,7 @@
 
 #include "core/job/job_file.h"
 #include "tests/ui/open_window.h"
+#include "tests/ui/points_apart.h"
 #include "tests/ui/window_tests.h"
 #include "ui/board/hand_picture.h"
 #include "ui/board/marked_picture.h"
@@ -167,15 +168,13 @@ QPointF markNear(WallBoard* board, const QPointF& place) {
   return count == 0 ? QPointF(-1e6, -1e6) : sum / count;
 }
 
-double crossesApart(const QPointF& a, const QPointF& b) { return std::hypot(a.x() - b.x(), a.y() - b.y()); }
-
 // Of all marks, how far the worst stands from where the wall has its place; pixels.
 double worstMark(Bench& bench) {
   double worst = 0;
   for (const FacePoint& place : bench.scan.places) {
     const PaperPoint at = onBoard(place);
     const QPointF wanted = bench.board->onScreen({at.x, at.y});
-    worst = std::max(worst, crossesApart(markNear(bench.board, wanted), wanted));
+    worst = std::max(worst, apart(markNear(bench.board, wanted), wanted));
   }
   return worst;
 }
@@ -202,7 +201,7 @@ class UnderlayTest : public QObject {
       const PaperPoint at = onBoard(place);
       zoomIn(bench.board, bench.board->onScreen({at.x, at.y}), 3);
       const QPointF wanted = bench.board->onScreen({at.x, at.y});
-      QVERIFY(crossesApart(markNear(bench.board, wanted), wanted) < 2);
+      QVERIFY(apart(markNear(bench.board, wanted), wanted) < 2);
     }
     QVERIFY(bench.board->zoom() > 1.5 * first);
     bench.grab(bench.board, "laid-near");
@@ -232,8 +231,7 @@ class UnderlayTest : public QObject {
     // What was stated stands in the dialog again.
     LayPlanDialog* dialog = bench.ask();
     QCOMPARE(in<QLineEdit>(dialog, "planU2")->text(), QString("50' 0\""));
-    QVERIFY(crossesApart(*in<MarkedPicture>(dialog, "planPicture")->cross(1), bench.scan.pixel(bench.scan.places[1])) <
-            0.5);
+    QVERIFY(apart(*in<MarkedPicture>(dialog, "planPicture")->cross(1), bench.scan.pixel(bench.scan.places[1])) < 0.5);
     dialog->reject();
   }
 
@@ -320,7 +318,7 @@ class UnderlayTest : public QObject {
     QMouseEvent move(QEvent::MouseMove, to, shown->mapToGlobal(to), Qt::NoButton, Qt::LeftButton, {});
     QApplication::sendEvent(shown, &move);
     QTest::mouseRelease(shown, Qt::LeftButton, {}, to);
-    QVERIFY(crossesApart(*shown->cross(1), shown->onShown(QPointF(to) - grip)) < 1e-6);
+    QVERIFY(apart(*shown->cross(1), shown->onShown(QPointF(to) - grip)) < 1e-6);
     QCOMPARE(*shown->cross(0), QPointF(800, 800));
     dialog->reject();
   }

@@ -19,12 +19,6 @@ QString weightWords(const Session& session, const OrderLine& line, double kilogr
   return line.translucent ? QString() : text(weightText(kilograms, session.job().units));
 }
 
-QString joinedMarks(const std::vector<std::string>& marks) {
-  QStringList all;
-  for (const std::string& mark : marks) all << text(mark);
-  return all.join(QLatin1Char(' '));
-}
-
 bool isFeet(const Session& session) { return session.job().units == UnitSystem::FeetInches; }
 
 }  // namespace
@@ -59,7 +53,7 @@ RowTexts orderRows(const Session& session, const OrderAccount& account) {
     all.rows.push_back({QString::number(line.line), lengthWords(session, line.length), QString::number(line.quantity()),
                         line.spares > 0 ? QString::number(line.spares) : QString(),
                         text(areaText(line.coverArea, session.job().units)), weightWords(session, line, line.kilograms),
-                        text(areaText(steel.waste, session.job().units)), joinedMarks(line.marks),
+                        text(areaText(steel.waste, session.job().units)), text(spaced(line.marks)),
                         classText(session, line.sheet())});
   }
   return all;
@@ -88,7 +82,7 @@ RowTexts bundleRows(const Session& session, const std::vector<Bundle>& bundles) 
     all.rows.push_back({text(bundle.name), spare ? QString() : lengthWords(session, bundle.setDownFrom),
                         spare ? QString() : lengthWords(session, bundle.setDownTo),
                         QString::number(bundle.sheets.size()), lengthWords(session, bundle.longest),
-                        weightWords(session, line, bundle.kilograms), joinedMarks(marks),
+                        weightWords(session, line, bundle.kilograms), text(spaced(marks)),
                         classText(session, bundle.sheet)});
   }
   return all;

@@ -12,7 +12,6 @@ namespace ribwright {
 
 namespace {
 
-constexpr qint64 mostOpeningBytes = 16 * 1024 * 1024;  // far more than any building has openings
 constexpr std::size_t mostOpeningsNamed = 12;
 
 struct OpeningFileTexts {
@@ -40,7 +39,7 @@ TableFileEnd readOpenings(Session& session, const QString& path) {
   const QString title = OpeningFileTexts::tr("The opening schedule could not be read; nothing was changed.");
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) return tableFailed(title, path, file.errorString());
-  if (file.size() > mostOpeningBytes)
+  if (file.size() > mostTableBytes)
     return tableFailed(title, path, OpeningFileTexts::tr("is too large to be an opening schedule"));
   const std::string text = file.readAll().toStdString();
   std::optional<ReadOpenings> read;

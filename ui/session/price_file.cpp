@@ -12,7 +12,6 @@ namespace ribwright {
 
 namespace {
 
-constexpr qint64 mostPriceBytes = 16 * 1024 * 1024;
 constexpr std::size_t mostPricesNamed = 8;
 
 struct PriceFileTexts {
@@ -50,7 +49,7 @@ TableFileEnd readPrices(Session& session, const QString& path) {
   const QString title = PriceFileTexts::tr("The price list could not be read; nothing was changed.");
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) return tableFailed(title, path, file.errorString());
-  if (file.size() > mostPriceBytes)
+  if (file.size() > mostTableBytes)
     return tableFailed(title, path, PriceFileTexts::tr("is too large to be a price list"));
   const std::string text = file.readAll().toStdString();
   std::optional<ReadPrices> read;

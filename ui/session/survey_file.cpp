@@ -5,12 +5,11 @@
 #include <QSaveFile>
 
 #include "core/output/survey_table.h"
+#include "ui/session/table_file.h"
 
 namespace ribwright {
 
 namespace {
-
-constexpr qint64 mostSurveyBytes = 16 * 1024 * 1024;  // far more than any wall has readings
 
 struct SurveyFileTexts {
   Q_DECLARE_TR_FUNCTIONS(ribwright::SurveyFile)
@@ -23,7 +22,7 @@ Fault noted(const QString& path, const QString& what) { return {path.toStdString
 std::vector<Fault> readSurvey(Session& session, const QString& path) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) return {noted(path, file.errorString())};
-  if (file.size() > mostSurveyBytes) return {noted(path, SurveyFileTexts::tr("is too large to be a survey"))};
+  if (file.size() > mostTableBytes) return {noted(path, SurveyFileTexts::tr("is too large to be a survey"))};
   Outcome<Job> read = withSurveyOf(session.newest(), file.readAll().toStdString());
   if (!read) return read.faults();
   session.apply(SurveyFileTexts::tr("Read a survey").toStdString(), read.value());

@@ -9,6 +9,9 @@
 
 namespace ribwright {
 
+// Far more than any building has openings, readings or prices.
+constexpr qint64 mostTableBytes = 16 * 1024 * 1024;
+
 // What came of it: a line to be shown for a while, or under a title why nothing was done. Neither: nobody chose a file.
 struct TableFileEnd {
   QString done;
