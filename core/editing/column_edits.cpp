@@ -45,7 +45,7 @@ std::vector<Length> places(const ColumnGrid& grid) {
 
 Outcome<Job> columnMovedTo(const Job& job, std::size_t wall, int column, Length u, Anchored anchored) {
   const Wall& on = job.walls.at(wall);
-  if (!columnAt(on.columns, column)) return noSuchColumn(on, column);
+  if (!hasColumn(on.columns, column)) return noSuchColumn(on, column);
   std::vector<Length> moved = columnsOf(on.columns);
   moved[static_cast<std::size_t>(column) - 1] = u;
   return columnsMovedTo(job, wall, moved, anchored);
@@ -85,7 +85,7 @@ Outcome<Job> columnAdded(const Job& job, std::size_t wall, Length u) {
 
 Outcome<Job> columnRemoved(const Job& job, std::size_t wall, int column, Anchored anchored) {
   const Wall& on = job.walls.at(wall);
-  if (!columnAt(on.columns, column)) return noSuchColumn(on, column);
+  if (!hasColumn(on.columns, column)) return noSuchColumn(on, column);
   std::vector<Length> left = columnsOf(on.columns);
   const Length gone = left[static_cast<std::size_t>(column) - 1];
   left.erase(left.begin() + column - 1);

@@ -62,7 +62,7 @@ std::optional<Anchor> restated(const Placed& placed, std::string_view key, std::
                   : text == "right corner" ? Anchor::From::RightCorner
                                            : Anchor::From::LeftCorner;
     if (anchor.from != Anchor::From::Column) anchor.column = 0;
-    if (anchor.from == Anchor::From::Column && !columnAt(placed.wall->columns, anchor.column))
+    if (anchor.from == Anchor::From::Column && !hasColumn(placed.wall->columns, anchor.column))
       anchor.column = anchorNear(*placed.wall, anchoredEdge(anchor, placed.width, left)).column;
   }
   return anchor;

@@ -109,6 +109,10 @@ std::vector<Length> columnsOf(const ColumnGrid& columns) {
   return all;
 }
 
+bool hasColumn(const ColumnGrid& columns, int n) {
+  return n >= 1 && static_cast<std::size_t>(n) <= columnsOf(columns).size();
+}
+
 std::optional<Length> columnAt(const ColumnGrid& columns, int n) {
   if (n < 1 || static_cast<std::size_t>(n) > columns.bays.size() + 1) return std::nullopt;
   Length u = columns.offset;

@@ -31,6 +31,8 @@ std::optional<PlanLine> planLine(const Job& job, const Wall& wall);
 
 // u of columns 1, 2 ...; none while no bays are stated: one column alone divides nothing.
 std::vector<Length> columnsOf(const ColumnGrid& columns);
+// Whether column n, counted from 1, is one of them.
+bool hasColumn(const ColumnGrid& columns, int n);
 // u of column n (1, 2 ...); absent when the grid has no such column.
 std::optional<Length> columnAt(const ColumnGrid& columns, int n);
 
